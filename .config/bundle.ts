@@ -1,0 +1,63 @@
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import webpack, { type Configuration, type MultiStats } from 'webpack';
+import { buildAddress } from './address.js';
+import { dist } from './paths.js';
+import { officeSource } from './policy.js';
+import { functionsPart, type Part, panePart, type Setting, workbookPart } from './webpack.js';
+
+const configurations: Record<Part, (setting: Setting) => Configuration> = {
+  functions: functionsPart,
+  pane: panePart,
+  workbook: workbookPart,
+};
+
+export const parts = Object.keys(configurations) as Part[];
+
+const kibibytes = (bytes: number) => `${(bytes / 1024).toFixed(1)} KiB`;
+
+function sizes(names: readonly Part[]): string {
+  const line = (name: Part) => {
+    const text = readFileSync(join(dist, `${name}.js`));
+    return `  ${name}.js ${kibibytes(text.length)}, gzipped ${kibibytes(gzipSync(text, { level: 9 }).length)}`;
+  };
+  return names.map(line).join('\n');
+}
+
+/** What is made from the declarations: the metadata, and the page that its help links lead to. */
+async function emitMetadata(address: string): Promise<void> {
+  const { metadata } = await import('../functions/metadata.js');
+  writeFileSync(join(dist, 'functions.json'), `${JSON.stringify(metadata(address), null, 2)}\n`);
+  const [{ functionsPage }, { families }] = await Promise.all([
+    import('./scripts/functionsPage.js'),
+    import('../src/catalogue.js'),
+  ]);
+  writeFileSync(join(dist, 'functions.html'), functionsPage(families));
+}
+
+function compile(list: Configuration[]): Promise<MultiStats> {
+  const compiler = webpack(list);
+  // One part at a time: the grid's alone fills the memory of a small machine.
+  return new Promise((resolve, reject) => {
+    compiler?.run((failure, stats) => {
+      // Closing waits until the cache is on disk.
+      compiler.close((closing) => (failure || closing || !stats ? reject(failure ?? closing) : resolve(stats)));
+    });
+  });
+}
+
+/** Builds the named parts into dist/. A whole build starts from an empty folder. Throws with webpack's own account. */
+export async function build(names: readonly Part[] = parts): Promise<string> {
+  const setting: Setting = { address: buildAddress(), office: officeSource() };
+  if (names.length === parts.length) rmSync(dist, { recursive: true, force: true });
+  mkdirSync(dist, { recursive: true });
+  const stats = await compile(names.map((name) => configurations[name](setting)));
+  if (stats.hasErrors() || stats.hasWarnings()) {
+    const account = stats.toString({ preset: 'errors-warnings', colors: false });
+    if (stats.hasErrors()) throw new Error(account);
+    console.warn(account);
+  }
+  if (names.includes('functions')) await emitMetadata(setting.address);
+  return `Built for ${setting.address}, office.js ${setting.office}:\n${sizes(names)}`;
+}

@@ -1,0 +1,29 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { metadata } from '../functions/metadata.js';
+import { families } from '../src/catalogue.js';
+import { developmentAddress } from './address.js';
+import { path } from './paths.js';
+import { reference } from './scripts/reference.js';
+
+/** Every committed file that is made from the declarations, and what it should hold. */
+export function generated(): Record<string, string> {
+  return {
+    'docs/functions.md': reference(families),
+    'docs/functions.json': `${JSON.stringify(metadata(developmentAddress), null, 2)}\n`,
+  };
+}
+
+/** The names of the generated files whose committed text is not what the declarations make now. */
+export function stale(files = generated()): string[] {
+  const committed = (name: string) => (existsSync(path(name)) ? readFileSync(path(name), 'utf8') : undefined);
+  return Object.entries(files).flatMap(([name, text]) => (committed(name) === text ? [] : [name]));
+}
+
+export function write(files = generated()): string[] {
+  for (const [name, text] of Object.entries(files)) {
+    mkdirSync(dirname(path(name)), { recursive: true });
+    writeFileSync(path(name), text);
+  }
+  return Object.keys(files);
+}

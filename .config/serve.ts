@@ -1,0 +1,24 @@
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import sirv from 'sirv';
+import { dist } from './paths.js';
+import { contentPolicy, officeSource } from './policy.js';
+
+type Handler = (request: IncomingMessage, response: ServerResponse) => void;
+
+/** Answers requests from dist/, with the headers that a real host should send too. */
+export function siteHandler(): Handler {
+  const office = officeSource();
+  return sirv(dist, {
+    // Files are looked up at each request, so that a rebuild shows without a restart.
+    dev: true,
+    setHeaders: (response, pathname) => {
+      const page = pathname.includes('taskpane') ? 'taskpane' : 'workbook';
+      response.setHeader('Content-Security-Policy', contentPolicy(page, office));
+      response.setHeader('X-Content-Type-Options', 'nosniff');
+      response.setHeader('Referrer-Policy', 'no-referrer');
+      response.setHeader('Cache-Control', 'no-cache');
+      // Excel on the web reads the metadata from another origin.
+      if (pathname.endsWith('functions.json')) response.setHeader('Access-Control-Allow-Origin', '*');
+    },
+  });
+}

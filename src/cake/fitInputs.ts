@@ -1,0 +1,53 @@
+import { cakeDensity } from '../quantities.js';
+
+const SLIPS = 'The limits only keep out slips of the keyboard; the figure is your own.';
+
+/** Readings of a gauge; a little below 0 where its zero is off. */
+export const pressureLog = {
+  kind: 'series',
+  label: 'Pressure drops',
+  unit: 'bar',
+  limit: [-1, 100],
+  usual: [0, 8],
+  help: 'Inlet less outlet, row by row.',
+  source: 'Limits: a gauge that reads further below 0 is broken. Usual range: common practice, no source.',
+} as const;
+
+export const volumeLog = {
+  kind: 'series',
+  label: 'Volumes',
+  unit: 'hL',
+  limit: [0, 1e6],
+  help: 'Beer filtered since the run began, row by row, in any order.',
+  source: SLIPS,
+} as const;
+
+export const solidsToCake = {
+  kind: 'number',
+  label: 'Solids to the cake',
+  unit: 'g/hL',
+  limit: [0.5, 20_000],
+  usual: [50, 300],
+  help: 'Dry solids that each hL lays on the cake: CAKESOLIDS reckons them.',
+  source: 'Usual range derived from body feeds of 50–200 g/hL with what stabiliser and beer add.',
+} as const;
+
+/** Needed with a septum radius only. */
+export const optionalDensity = {
+  ...cakeDensity,
+  optional: true,
+  help: `${cakeDensity.help} Needed with a septum radius, and only there.`,
+} as const;
+
+interface OnSeptum {
+  readonly septumRadius: number;
+  readonly cakeDensity: number | undefined;
+}
+
+export const densityRefusal = ({ septumRadius, cakeDensity }: OnSeptum): string | undefined =>
+  septumRadius > 0 && cakeDensity === undefined
+    ? 'Cake density is needed with a septum radius: give it, or a radius of 0 for a flat septum.'
+    : undefined;
+
+/** A flat septum where no radius is given; the density then does not matter. */
+export const septumOf = ({ septumRadius, cakeDensity = 1 }: OnSeptum) => ({ septumRadius, cakeDensity });

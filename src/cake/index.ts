@@ -1,0 +1,38 @@
+import type { Family } from '../core/calculation.js';
+import { beerViscosity } from './beerViscosity.js';
+import { cakePermeability } from './cakePermeability.js';
+import { cakePressure } from './cakePressure.js';
+import { cakeResistance } from './cakeResistance.js';
+import { feedRise } from './feedRise.js';
+import { fitCompression } from './fitCompression.js';
+import { fitFeed } from './fitFeed.js';
+import { fitLeaf } from './fitLeaf.js';
+import { fitRun } from './fitRun.js';
+import { mixPermeability } from './mixPermeability.js';
+import { partPermeability } from './partPermeability.js';
+import { riseRate } from './riseRate.js';
+import { testPermeability } from './testPermeability.js';
+import { waterDensity } from './waterDensity.js';
+import { waterViscosity } from './waterViscosity.js';
+
+export const cakeFamily: Family = {
+  name: 'Cake',
+  summary: 'How a cake resists the beer: viscosity, permeability, resistance and pressure rise.',
+  calculations: [
+    waterViscosity,
+    waterDensity,
+    beerViscosity,
+    cakeResistance,
+    cakePermeability,
+    mixPermeability,
+    partPermeability,
+    testPermeability,
+    cakePressure,
+    riseRate,
+    fitRun,
+    fitLeaf,
+    fitCompression,
+    fitFeed,
+    feedRise,
+  ],
+};

@@ -1,0 +1,10 @@
+/** What ties permeability and specific cake resistance together. */
+export const DARCY_SOURCE = 'Darcy’s law written for depth and for mass of cake: any textbook of cake filtration.';
+
+/** How parts of a cake add up to its permeability. */
+export const MIXTURE_SOURCE =
+  'A model: logarithms of permeability weighted by share of dry solids. It is to be fitted to your own runs, and figures of different origin are not to be mixed.';
+
+/** How a cake that grows outward on a candle resists. */
+export const ROUND_SOURCE =
+  'Round septum: Darcy’s law integrated over the radius of a cake of one density, any textbook of flow in porous media.';

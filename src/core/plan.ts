@@ -1,0 +1,107 @@
+import type { Cell, PlanCells, PlanInput, PlanLabel, PlanValues } from './input.js';
+import type { Refused } from './output.js';
+import { labelKey, labelRefusal } from './planLabels.js';
+import { isRefused, numberRefusal, refused } from './read.js';
+import { pairedLength } from './series.js';
+import { toSI } from './units.js';
+import { isMissing, labelled, quoted } from './wording.js';
+
+const isBlank = (cell: Cell): boolean =>
+  cell === null || cell === 0 || (typeof cell === 'string' && cell.trim() === '');
+
+/** What one row's label cell says: nothing, a key, or why it is refused. */
+export type LabelRow = { readonly key: string } | Refused | undefined;
+
+/** Reads a column of labels row by row; a label unknown or written twice is refused where it stands. */
+export function readLabels({ table }: Pick<PlanInput, 'table'>, labels: readonly Cell[]): readonly LabelRow[] {
+  const rows = new Map<string, number>();
+  return labels.map((cell, row) => {
+    if (isBlank(cell)) return undefined;
+    const key = typeof cell === 'string' ? labelKey(table, cell) : undefined;
+    if (key === undefined) return refused(labelRefusal(table, String(cell)));
+    const before = rows.get(key);
+    if (before !== undefined) {
+      return refused(`${quoted((table[key] as PlanLabel).label)} stands twice, in rows ${before + 1} and ${row + 1}.`);
+    }
+    rows.set(key, row);
+    return { key };
+  });
+}
+
+function rowsOfLabels(input: PlanInput, labels: readonly Cell[]): ReadonlyMap<string, number> | Refused {
+  const rows = new Map<string, number>();
+  for (const [row, read] of readLabels(input, labels).entries()) {
+    if (read === undefined) continue;
+    if (isRefused(read)) return refused(`${input.label}, row ${row + 1}: ${read.refused}`);
+    rows.set(read.key, row);
+  }
+  return rows;
+}
+
+/** The value of a label that stands in the plan, in SI; undefined where it is optional and left blank. */
+export function readValue(one: PlanLabel, cell: Cell): number | undefined | Refused {
+  const refusal = numberRefusal(one, cell);
+  if (refusal === undefined) return toSI(Number(cell), one.unit);
+  return isBlank(cell) && one.optional ? undefined : refused(refusal);
+}
+
+function readAbsent(one: PlanLabel): number | undefined | Refused {
+  if (one.preset !== undefined) return toSI(one.preset, one.unit);
+  if (one.optional) return undefined;
+  return refused(`${quoted(labelled(one.label, one.unit))} is missing. ${isMissing(one)}`);
+}
+
+const inRows = (rows: readonly number[]): string => {
+  const numbers = rows.map((row) => row + 1).sort((a, b) => a - b);
+  if (numbers.length === 0) return '';
+  return `, ${numbers.length === 1 ? 'row' : 'rows'} ${numbers.join(', ')}`;
+};
+
+/** Reads one column: key → value in SI of the labels in the input's groups. */
+function readColumn(
+  input: PlanInput,
+  rows: ReadonlyMap<string, number>,
+  column: readonly Cell[],
+  name: string,
+): PlanValues | Refused {
+  const plan: Record<string, number | undefined> = {};
+  for (const [key, one] of Object.entries(input.table)) {
+    if (!input.groups.includes(one.group)) continue;
+    const row = rows.get(key);
+    const value = row === undefined ? readAbsent(one) : readValue(one, column[row] ?? null);
+    if (isRefused(value)) return refused(`${name}${inRows(row === undefined ? [] : [row])}: ${value.refused}`);
+    plan[key] = value;
+  }
+  const broken = input.refuse?.(plan);
+  if (broken === undefined) return plan;
+  const places = broken.keys.map((key) => rows.get(key)).filter((row) => row !== undefined);
+  return refused(`${name}${inRows(places)}: ${broken.sentence}`);
+}
+
+/**
+ * Reads every column of a plan. Labels stand in any order; those of groups that the calculation does not use
+ * are recognised, their values unread.
+ */
+export function readPlan(
+  input: PlanInput,
+  { labels, columns }: PlanCells,
+): Readonly<Record<string, PlanValues>> | PlanCells | Refused {
+  if (input.judged) return { labels, columns };
+  const rows = rowsOfLabels(input, labels);
+  if (isRefused(rows)) return rows;
+  const length = pairedLength([labels]);
+  const plans: Record<string, PlanValues> = {};
+  for (const [key, { label }] of Object.entries(input.columns)) {
+    const column = columns[key];
+    if (column === undefined) return refused(`${label} must be a range beside ${input.label}, but nothing was given.`);
+    if (column.length < length) {
+      return refused(
+        `${input.label} and ${label} must be equally long, but ${input.label} has ${length} rows and ${label} ${column.length}.`,
+      );
+    }
+    const plan = readColumn(input, rows, column, label);
+    if (isRefused(plan)) return plan;
+    plans[key] = plan;
+  }
+  return plans;
+}

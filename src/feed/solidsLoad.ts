@@ -1,0 +1,44 @@
+import { calculation } from '../core/calculation.js';
+import { beerSolids } from '../quantities.js';
+
+export const solidsLoad = calculation({
+  id: 'SOLIDSLOAD',
+  summary: 'Dry solids that the beer itself brings to the filter.',
+  question: 'The cell count is known: how much solids does the beer bring to the cake?',
+  inputs: {
+    cells: {
+      kind: 'number',
+      label: 'Cells',
+      unit: 'million/mL',
+      limit: [0, 1000],
+      usual: [0, 2],
+      help: 'Yeast cells in the beer at the filter inlet.',
+      source:
+        'Usual range: filterability turns non-linear above 2 million cells per mL (MBAA Technical Quarterly, tq84ab04).',
+    },
+    cellMass: {
+      kind: 'number',
+      label: 'Cell dry mass',
+      unit: 'pg',
+      limit: [1, 500],
+      usual: [20, 75],
+      preset: 30,
+      help: 'Dry mass of one cell; well-fed brewing yeast is heavier than the preset.',
+      source:
+        'Preset and lower end from memory of yeast literature; upper end: 80 million cells in 4.7–6.0 mg of dry yeast at the end of an all-malt fermentation (textbook table on nucleic acids of brewing yeast, buffalobrewingstl.com).',
+    },
+    other: {
+      ...beerSolids,
+      label: 'Other solids',
+      usual: [0, 50],
+      preset: 0,
+      help: 'Dry haze, trub and gel that each hL brings, yeast apart.',
+      source: 'Usual range: common practice, no source.',
+    },
+  },
+  output: { kind: 'number', label: 'Beer solids', unit: 'g/hL' },
+  method: 'cells × cell dry mass + other solids; 1 million cells per mL at 30 pg are 3 g/hL',
+  sources: ['Balance of mass.'],
+  example: { given: { cells: 2, other: 5 }, result: 11 },
+  compute: ({ cells, cellMass, other }) => cells * cellMass + other,
+});

@@ -1,0 +1,33 @@
+import type { PlanRefusal, PlanValues } from '../core/input.js';
+import { PLAN } from './table.js';
+
+const PERMEABILITIES = ['aidPermeability', 'beerSolidsPermeability', 'stabiliserPermeability'] as const;
+const NEEDED = ['aidPermeability', 'beerSolidsPermeability'] as const;
+
+const labels = (keys: readonly (keyof typeof PLAN)[]): string =>
+  keys
+    .map((key) => PLAN[key].label)
+    .join(', ')
+    .replace(/, ([^,]*)$/, ' and $1');
+
+/** The two ways to say how the cake resists exclude each other, and one of them is needed whole. */
+export function cakeRefusal(plan: PlanValues): PlanRefusal | undefined {
+  if (plan.cakeDensity === undefined) return undefined;
+  const given = PERMEABILITIES.filter((key) => plan[key] !== undefined);
+  if (plan.cakeResistance !== undefined) {
+    if (given.length === 0) return undefined;
+    const sentence = `Give either Cake resistance or permeabilities, but ${labels(given)} ${given.length > 1 ? 'are' : 'is'} given as well. Leave one way blank.`;
+    return { keys: ['cakeResistance', ...given], sentence };
+  }
+  const missing = NEEDED.filter((key) => plan[key] === undefined);
+  if (missing.length > 0) {
+    const sentence =
+      given.length === 0
+        ? 'Neither Cake resistance nor permeabilities are given. Fit the resistance on a log (FITRUN), or Aid permeability and Beer solids permeability on several (FITFEED).'
+        : `${labels(missing)} ${missing.length > 1 ? 'are' : 'is'} missing or blank; the permeabilities stand together.`;
+    return { keys: [...missing, ...(given.length === 0 ? ['cakeResistance'] : [])], sentence };
+  }
+  if (!((plan.stabiliserDose ?? 0) > 0) || plan.stabiliserPermeability !== undefined) return undefined;
+  const sentence = 'Stabiliser permeability is missing or blank; it is needed wherever Stabiliser dose is above 0.';
+  return { keys: ['stabiliserPermeability', 'stabiliserDose'], sentence };
+}

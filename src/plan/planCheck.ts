@@ -1,0 +1,49 @@
+import { calculation } from '../core/calculation.js';
+import type { Cell, PlanLabel, PlanRefusal } from '../core/input.js';
+import { readLabels, readValue } from '../core/plan.js';
+import { isRefused } from '../core/read.js';
+import { verdict } from '../safety/rangeCheck.js';
+import { cakeRefusal } from './cakeRefusal.js';
+import { EXAMPLE } from './example.js';
+import { planInput, YEAR_GROUPS } from './input.js';
+import { PLAN } from './table.js';
+
+const labelOf = (key: string): PlanLabel => PLAN[key as keyof typeof PLAN];
+
+/** The rules between labels, over whatever values can be read. */
+function brokenRule(keys: readonly (string | undefined)[], values: readonly Cell[]): PlanRefusal | undefined {
+  const readable: Record<string, number | undefined> = {};
+  for (const [row, key] of keys.entries()) {
+    const value = key === undefined ? undefined : readValue(labelOf(key), values[row] ?? null);
+    if (key !== undefined && !isRefused(value)) readable[key] = value;
+  }
+  return cakeRefusal(readable);
+}
+
+const judge = (label: PlanLabel, cell: Cell): string =>
+  label.optional && readValue(label, cell) === undefined ? 'usual' : verdict({ kind: 'plan label', ...label }, cell);
+
+export const planCheck = calculation({
+  id: 'PLANCHECK',
+  summary: 'Beside each label of a plan: usual, unusual or refused.',
+  question: 'Does every figure of my plan make sense?',
+  inputs: { labels: { ...planInput(YEAR_GROUPS), judged: true } },
+  output: { kind: 'column', label: 'Verdict' },
+  method:
+    'limits first, then the usual range, then what does not go together; one answer beside each label, so put it in the row of the first. What is missing is said by the functions that need it',
+  sources: ['The declarations of the plan’s labels.'],
+  cautions: ['pressure'],
+  example: { given: { labels: EXAMPLE }, result: Object.keys(EXAMPLE.values).map(() => 'usual') },
+  compute: ({ labels: { labels, columns } }) => {
+    const values = columns.values ?? [];
+    const rows = readLabels({ table: PLAN }, labels);
+    const keys = rows.map((row) => (row === undefined || isRefused(row) ? undefined : row.key));
+    const broken = brokenRule(keys, values);
+    return rows.map((row, index) => {
+      if (row === undefined) return '';
+      if (isRefused(row)) return `refused: ${row.refused}`;
+      const said = judge(labelOf(row.key), values[index] ?? null);
+      return broken?.keys.includes(row.key) && !said.startsWith('refused') ? `refused: ${broken.sentence}` : said;
+    });
+  },
+});

@@ -1,0 +1,28 @@
+import type { OpenedWorkbook } from '../workbook/grid/opened.js';
+import type { Host } from './host.js';
+
+/**
+ * The embedded workbook as the pane sees it. The pane stands before the grid has loaded, so the host is made
+ * from the promise of a workbook: what the pane asks too early is answered once it is open.
+ */
+export function embeddedHost(opened: Promise<OpenedWorkbook>): Host {
+  return {
+    name: 'embedded',
+    selection: async () => (await opened).selection(),
+    onSelection: (listener) => {
+      let stopped = false;
+      let stop = () => {};
+      const start = (workbook: OpenedWorkbook) => {
+        if (!stopped) stop = workbook.onSelection(listener);
+      };
+      // A grid that cannot start is told of by the page itself.
+      opened.then(start, () => {});
+      return () => {
+        stopped = true;
+        stop();
+      };
+    },
+    write: async (block, options) => (await opened).write(block, options?.overwrite ?? false),
+    insertSheet: async (sheet) => (await opened).insertSheet(sheet),
+  };
+}

@@ -1,0 +1,66 @@
+import type { SheetCell, StarterSheet } from '../../../src/sheets/sheet.js';
+import { contentOf, rectangle } from './contents.js';
+import { dress } from './looks.js';
+import { points } from './points.js';
+import { validate } from './validate.js';
+
+/** The name itself, or with the first number that is free. */
+function freeName(name: string, taken: readonly string[]): string {
+  const used = new Set(taken.map((one) => one.toLowerCase()));
+  for (let number = 1; ; number++) {
+    const candidate = number === 1 ? name : `${name} (${number})`;
+    if (!used.has(candidate.toLowerCase())) return candidate;
+  }
+}
+
+function fill(range: Excel.Range, cells: readonly (readonly SheetCell[])[]): void {
+  range.numberFormat = cells.map((row) => row.map(({ format }) => format ?? 'General'));
+  range.formulas = cells.map((row) => row.map((cell) => contentOf(cell, cell.formula)));
+  for (const [row, line] of cells.entries()) {
+    for (const [column, cell] of line.entries()) {
+      if (cell.style) dress(range.getCell(row, column), cell.style);
+      if (cell.validation) validate(range.getCell(row, column), cell.validation, cell.note);
+    }
+  }
+}
+
+/** Builds a starter sheet as a new tab, and shows it. A tab left half built by a failure is taken away again. */
+export async function insertSheet({ name, widths, rows, names, headerRows }: StarterSheet): Promise<void> {
+  let added = '';
+  try {
+    await Excel.run(async (context) => {
+      const { worksheets } = context.workbook;
+      worksheets.load('items/name');
+      await context.sync();
+      const free = freeName(
+        name,
+        worksheets.items.map((one) => one.name),
+      );
+      const sheet = worksheets.add(free);
+      await context.sync();
+      added = free;
+      const cells = rectangle(rows, {});
+      fill(sheet.getRange('A1').getResizedRange(cells.length - 1, (cells[0]?.length ?? 1) - 1), cells);
+      for (const [column, width] of widths.entries()) {
+        sheet.getCell(0, column).format.columnWidth = points(width);
+      }
+      // Names of this sheet only, so that a second copy can have its own.
+      for (const [key, address] of Object.entries(names)) sheet.names.add(key, sheet.getRange(address));
+      if (headerRows > 0) {
+        sheet.freezePanes.freezeRows(headerRows);
+        sheet.pageLayout.setPrintTitleRows(`$1:$${headerRows}`);
+      }
+      sheet.activate();
+      await context.sync();
+    });
+  } catch (error) {
+    if (added) await takeAway(added);
+    throw error;
+  }
+}
+
+const takeAway = (name: string): Promise<void> =>
+  Excel.run(async (context) => {
+    context.workbook.worksheets.getItem(name).delete();
+    await context.sync();
+  }).catch(() => {});

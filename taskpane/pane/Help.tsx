@@ -1,0 +1,45 @@
+import { CAUTIONS } from '../../src/cautions.js';
+import { Heading } from './Heading.js';
+import { useSetting } from './setting.js';
+
+/** What errors, blanks and shares mean here, and every caution in full. */
+export function Help() {
+  const { texts, host } = useSetting();
+  const { help } = texts;
+  const notes = [
+    [help.blank, help.blankText],
+    [help.shares, help.sharesText],
+    [help.limits, help.limitsText],
+    [help.columns, help.columnsText],
+  ] as const;
+  return (
+    <div class="pb-prose">
+      <Heading level={2}>{help.errors}</Heading>
+      <dl>
+        {Object.entries(help.error).map(([error, meaning]) => (
+          <div key={error}>
+            <dt>
+              <code>{error}</code>
+            </dt>
+            <dd>{meaning}</dd>
+          </div>
+        ))}
+      </dl>
+      <p>{host === 'excel' ? help.whereExcel : help.whereEmbedded}</p>
+      {notes.map(([title, text]) => (
+        <section key={title}>
+          <Heading level={2}>{title}</Heading>
+          <p>{text}</p>
+        </section>
+      ))}
+      <section class="pb-caution">
+        <Heading level={2}>{help.cautions}</Heading>
+        {Object.values(CAUTIONS).map((caution) => (
+          <p key={caution} lang="en">
+            {caution}
+          </p>
+        ))}
+      </section>
+    </div>
+  );
+}

@@ -1,0 +1,21 @@
+import type { Input } from '../../src/core/input.js';
+import type { Draft } from './draft.js';
+import { OneCellField } from './OneCellField.js';
+import { PlanField } from './PlanField.js';
+import { SeriesField } from './SeriesField.js';
+
+export interface FieldProps<I extends Input = Input> {
+  /** The input's key. */
+  readonly name: string;
+  readonly input: I;
+  readonly draft: Draft;
+  readonly problems: Readonly<Record<string, string>>;
+  readonly onField: (field: string, text: string) => void;
+}
+
+/** One input of a calculation, whatever its kind: what it is, what it may be, and a field to fill in. */
+export function InputField({ input, ...rest }: FieldProps) {
+  if (input.kind === 'plan') return <PlanField input={input} {...rest} />;
+  if (input.kind === 'series' || input.kind === 'names') return <SeriesField input={input} {...rest} />;
+  return <OneCellField input={input} {...rest} />;
+}

@@ -1,0 +1,27 @@
+import { excelHost } from '../host/excel.js';
+import { languageOf, textsFor } from '../texts/texts.js';
+import { mountPane } from './mount.js';
+
+/** Excel's own language where there is one; its numbers follow it. */
+const localeOf = (): string => Office.context?.contentLanguage || Office.context?.displayLanguage || navigator.language;
+
+async function start(element: HTMLElement): Promise<void> {
+  const { host } = await Office.onReady();
+  const locale = localeOf();
+  document.documentElement.lang = languageOf(locale);
+  if (host === Office.HostType.Excel) {
+    mountPane(element, excelHost(), locale);
+    return;
+  }
+  const main = document.createElement('main');
+  main.className = 'pb-pane pb-outside';
+  const title = document.createElement('h1');
+  const sentence = document.createElement('p');
+  title.textContent = textsFor(locale).pane;
+  sentence.textContent = textsFor(locale).outside;
+  main.append(title, sentence);
+  element.replaceChildren(main);
+}
+
+const element = document.getElementById('pane');
+if (element) void start(element);

@@ -1,0 +1,110 @@
+import type { Texts } from './texts.js';
+
+/** Every word of the pane that no declaration holds, in German. */
+export const de: Texts = {
+  pane: 'Powderbook',
+  tabs: { functions: 'Funktionen', sheets: 'Blätter', help: 'Hilfe' },
+  sections: 'Teile des Fensters',
+  outside:
+    'Diese Seite gehört in Excel: Öffnen Sie Powderbook dort über das Menüband. Für den Browser allein gibt es workbook.html, die eingebettete Arbeitsmappe.',
+  failed: (detail) => `Die Arbeitsmappe konnte das nicht ausführen: ${detail}`,
+  selected: {
+    heading: 'Ausgewählte Zelle',
+    none: 'Noch ist keine Zelle ausgewählt.',
+    blank: 'leer',
+    yes: 'WAHR',
+    no: 'FALSCH',
+    formula: 'Formel',
+    value: 'Wert',
+    refused: 'Abgelehnt',
+    noAnswer: 'Keine Antwort',
+    explain: (id) => `${id} erklären`,
+  },
+  list: {
+    search: 'Funktionen suchen',
+    hint: 'Ein Name, ein Wort oder eine Eingabe (auf Englisch), etwa moisture',
+    count: (shown, all) => `${shown} von ${all} Funktionen`,
+    nothing: 'Keine Funktion passt. Versuchen Sie ein anderes Wort oder weniger Buchstaben.',
+    clear: 'Alle Funktionen zeigen',
+  },
+  card: {
+    back: 'Alle Funktionen',
+    inputs: 'Eingaben',
+    range: 'Woher der Bereich stammt',
+    preset: (value) => `Vorgabe ${value}`,
+    optional: 'darf leer bleiben',
+    asGiven: 'beliebige Einheit',
+    limits: (least, most) => `Grenzen ${least} bis ${most}`,
+    usual: (from, to) => `üblich ${from} bis ${to}`,
+    isUsual: 'üblich',
+    isUnusual: 'unüblich',
+    isRefused: 'abgelehnt',
+    words: 'Zur Wahl',
+    unfit: (word, reason) => `Nicht ${word}: ${reason}`,
+    unfitOption: (word) => `${word} (passt nicht)`,
+    oneALine: 'Ein Wert je Zeile.',
+    method: 'Methode',
+    sources: 'Quellen',
+    cautions: 'Vorsicht',
+  },
+  result: {
+    example: 'Durchgerechnetes Beispiel',
+    yours: 'Mit Ihren Werten',
+    table: 'Antwort als Tabelle',
+    backToExample: 'Zurück zum Beispiel',
+    laidOut: 'Mit den Eingaben ab Zelle A1, so wie die Schaltfläche unten sie schreibt.',
+    refused: 'Abgelehnt',
+    noAnswer: 'Keine Antwort (#NV)',
+    incomplete: 'Eine Eingabe oben braucht einen anderen Wert.',
+  },
+  insert: {
+    button: 'In das Blatt einfügen',
+    where: 'Schreibt die Eingaben mit Bezeichnung und Einheit sowie die Formel ab der ausgewählten Zelle.',
+    below: (rows, columns) =>
+      `Die Antwort läuft unter den Eingaben über ${rows} Zeilen und ${columns} Spalten; der Block hält sie frei.`,
+    beside: (rows, columns) =>
+      `Die Antwort läuft rechts neben den Eingaben über ${rows} Zeilen und ${columns} Spalten; der Block hält sie frei.`,
+    busy: 'Wird geschrieben …',
+    done: (address) => `In ${address} geschrieben.`,
+    anyway: 'Trotzdem schreiben',
+    anywayHint: 'Was in diesen Zellen steht, wird dann ersetzt.',
+    correct: 'Nichts wurde geschrieben: Berichtigen Sie zuerst die markierte Eingabe.',
+  },
+  sheets: {
+    intro:
+      'Fertige Blätter mit den Zahlen einer erfundenen Brauerei, die Sie durch Ihre ersetzen. Jedes wird ein neues Blatt.',
+    insert: 'Einfügen',
+    insertNamed: (name) => `${name} einfügen`,
+    busy: 'Wird eingefügt …',
+    done: (name) => `Das Blatt ${name} wurde eingefügt.`,
+  },
+  help: {
+    errors: 'Was ein Fehler in einer Zelle bedeutet',
+    error: {
+      '#VALUE!':
+        'In deutschem Excel #WERT!. Eine Eingabe wurde abgelehnt. Der Satz nennt die Eingabe, ihre Grenzen, die Einheit und den gegebenen Wert.',
+      '#N/A':
+        'In deutschem Excel #NV. Es gibt keine Antwort, und der Satz sagt, warum; oder die Stelle liegt außerhalb eines der Bereiche, etwa wenn eine Spalte mit 5 Werten auf eine mit 3 trifft.',
+      '#BUSY!': 'Excel rechnet noch, oder die Funktionen werden noch geladen. Das vergeht von selbst.',
+      '#NAME?':
+        'Der Name ist nicht bekannt: Er ist falsch geschrieben, oder die Funktionen sind nicht geladen. Öffnen Sie in Excel Powderbook über das Menüband und rechnen Sie mit Strg+Alt+F9 neu. Auch wer die Datei ohne das Add-In hat, sieht das.',
+      '#CALC!': 'In deutschem Excel #KALK!. Excel bekam etwas, das nicht in Zellen passt, etwa einen leeren Bereich.',
+      '#SPILL!':
+        'In deutschem Excel #ÜBERLAUF!. Die Antwort braucht mehrere Zellen, und in einer davon steht etwas. Leeren oder verschieben Sie sie.',
+    },
+    whereExcel: 'In Excel erscheint der Satz, wenn Sie auf das Zeichen neben der Zelle zeigen.',
+    whereEmbedded: 'Der Satz steht oben in diesem Fenster, wenn Sie die Zelle auswählen.',
+    blank: 'Leere Zellen und 0',
+    blankText:
+      'Eine leere Zelle zählt als 0, weil manche Arbeitsmappen sie so übergeben. Liegt 0 außerhalb der Grenzen, wird die Eingabe abgelehnt, und der Satz sagt „blank or 0“. Eine Eingabe, die in der Formel fehlt, nimmt ihre Vorgabe an.',
+    shares: 'Anteile und Prozente',
+    sharesText: 'Feuchte und andere Anteile sind Brüche: Schreiben Sie 65 % oder 0,65. Die Zahl 65 wird abgelehnt.',
+    limits: 'Grenzen und übliche Bereiche',
+    limitsText:
+      'Ein Wert außerhalb der Grenzen wird abgelehnt. Mit einem Wert außerhalb des üblichen Bereichs wird trotzdem gerechnet: Er verdient einen zweiten Blick, mehr nicht.',
+    columns: 'Ganze Spalten',
+    columnsText:
+      'Geben Sie statt einer Zelle eine Spalte an, und die Antworten laufen daneben nach unten. Eine Formel über eine Spalte ist viel schneller als eine Spalte voller Formeln.',
+    cautions: 'Vorsicht',
+  },
+};

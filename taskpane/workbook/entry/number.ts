@@ -1,0 +1,48 @@
+import { type Notation, written } from './notation.js';
+
+export type NumberEntry =
+  | { readonly kind: 'number'; readonly value: number; readonly percent: boolean; readonly decimals: number }
+  | { readonly kind: 'text' }
+  | { readonly kind: 'refused'; readonly message: string };
+
+/** A sheet keeps 15 digits; a longer number is a batch or order number and stays text. */
+const MOST_DIGITS = 15;
+const LOOKS_NUMERIC = /^[+\-−]?\s*[\d.,'’\s]*\d[\d.,'’\s]*(?:e[+-]?\d+)?\s*%?$/iu;
+
+const inBrackets = (characters: string) => characters.replace(/[\]\\^.-]/g, '\\$&');
+
+function pattern({ decimal, groups }: Notation): RegExp {
+  const whole = `\\d+|\\d{1,3}([${inBrackets(groups)}])\\d{3}(?:\\2\\d{3})*`;
+  return new RegExp(`^([+\\-−]?)\\s*(?:${whole})?(?:[${decimal}](\\d*))?(e[+\\-]?\\d+)?\\s*(%?)$`, 'iu');
+}
+
+/** Reads what was typed as a number of this notation; what could be read in two ways is refused. */
+export function readNumber(typed: string, notation: Notation): NumberEntry {
+  const text = typed.trim();
+  if (!LOOKS_NUMERIC.test(text)) return { kind: 'text' };
+  const match = pattern(notation).exec(text);
+  if (match) {
+    const percent = match[5] === '%';
+    const plain = [...text.replace('%', '')]
+      .filter((character) => !notation.groups.includes(character))
+      .join('')
+      .replace(notation.decimal, '.')
+      .replace('−', '-');
+    if (plain.replace(/e.*$/i, '').replace(/\D/g, '').replace(/^0+/, '').length > MOST_DIGITS) return { kind: 'text' };
+    const value = Number(percent ? `${plain}${/e/i.test(plain) ? '' : 'e-2'}` : plain);
+    return { kind: 'number', value, percent, decimals: match[3]?.length ?? 0 };
+  }
+  return misread(text, notation);
+}
+
+/** One separator in a place where this notation has none: it may well be another country's decimal mark. */
+function misread(text: string, notation: Notation): NumberEntry {
+  const foreign = /^([+-]?\d*)[.,](\d+)\s*%?$/.exec(text);
+  if (!foreign) return { kind: 'text' };
+  const value = Number(`${foreign[1]}.${foreign[2]}`);
+  const percent = text.endsWith('%') ? ' %' : '';
+  return {
+    kind: 'refused',
+    message: `${text} is not a number here, where the decimal mark is “${notation.decimal}”. Write ${written(value, notation)}${percent} if that is meant.`,
+  };
+}

@@ -1,0 +1,58 @@
+import { type IWorkbookData, LogLevel, Univer, UniverInstanceType } from '@univerjs/core';
+import { FUniver } from '@univerjs/core/facade';
+import { UniverDocsPlugin } from '@univerjs/docs';
+import { UniverDocsUIPlugin } from '@univerjs/docs-ui';
+import { UniverRenderEnginePlugin } from '@univerjs/engine-render';
+import { UniverSheetsFormulaUIPlugin } from '@univerjs/sheets-formula-ui';
+import { UniverSheetsNumfmtUIPlugin } from '@univerjs/sheets-numfmt-ui';
+import { UniverSheetsUIPlugin } from '@univerjs/sheets-ui';
+import { UniverUIPlugin } from '@univerjs/ui';
+import '@univerjs/engine-formula/facade';
+import '@univerjs/sheets/facade';
+import '@univerjs/sheets-ui/facade';
+import '@univerjs/sheets-formula/facade';
+import '@univerjs/sheets-numfmt/facade';
+import '@univerjs/design/lib/index.css';
+import '@univerjs/ui/lib/index.css';
+import '@univerjs/docs-ui/lib/index.css';
+import '@univerjs/sheets-ui/lib/index.css';
+import '@univerjs/sheets-formula-ui/lib/index.css';
+import '@univerjs/sheets-numfmt-ui/lib/index.css';
+import { type Functions, registerCalculation } from '../formula/engine.js';
+import type { Messages } from '../formula/messages.js';
+import { locale, locales } from './locale.js';
+
+export interface Grid {
+  readonly univer: Univer;
+  readonly api: FUniver;
+  readonly messages: Messages;
+}
+
+/** Starts the engine in `container` with only its formula bar and cells; menus and tabs are the page's own. */
+export function bootGrid(container: HTMLElement, data: IWorkbookData, functions: Functions, darkMode: boolean): Grid {
+  const univer = new Univer({ locale, locales, darkMode, logLevel: LogLevel.ERROR });
+  univer.registerPlugin(UniverRenderEnginePlugin);
+  univer.registerPlugin(UniverUIPlugin, {
+    container,
+    header: true,
+    toolbar: false,
+    headerMenu: false,
+    contextMenu: false,
+    footer: false,
+    disableAutoFocus: true,
+  });
+  univer.registerPlugin(UniverDocsPlugin);
+  univer.registerPlugin(UniverDocsUIPlugin);
+  const messages = registerCalculation(univer, functions);
+  univer.registerPlugin(UniverSheetsUIPlugin, {
+    formulaBar: true,
+    footer: false,
+    disableForceStringAlert: true,
+    disableForceStringMark: true,
+    clipboardConfig: { hidePasteOptions: true },
+  });
+  univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
+  univer.registerPlugin(UniverSheetsFormulaUIPlugin);
+  univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
+  return { univer, api: FUniver.newAPI(univer), messages };
+}

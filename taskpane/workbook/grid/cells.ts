@@ -1,0 +1,41 @@
+import { CellValueType, type ICellData, type Nullable } from '@univerjs/core';
+import type { CellContent } from '../../host/host.js';
+import { styleOf } from './styles.js';
+
+interface Written {
+  readonly text?: string;
+  readonly number?: number;
+  readonly formula?: string;
+  readonly format?: string;
+  readonly style?: Parameters<typeof styleOf>[0];
+}
+
+/** Text that would be taken for a formula or a sign when it is edited again. */
+const LIKE_A_FORMULA = /^[=+\-@]/;
+
+export function textCell(text: string): ICellData {
+  return { v: text, t: LIKE_A_FORMULA.test(text) ? CellValueType.FORCE_STRING : CellValueType.STRING };
+}
+
+/** One cell as the engine keeps it. */
+export function cellData({ text, number, formula, format, style }: Written): ICellData {
+  const look = styleOf(style, format);
+  const content: ICellData =
+    formula !== undefined
+      ? { f: formula }
+      : number !== undefined
+        ? { v: number, t: CellValueType.NUMBER }
+        : text
+          ? textCell(text)
+          : {};
+  return look ? { ...content, s: look } : content;
+}
+
+/** A cell's content as the other parts of the page know it: the engine keeps logical values as 0 and 1. */
+export function contentOf(cell: Nullable<ICellData>): CellContent {
+  if (cell?.p) return cell.p.body?.dataStream.replace(/\r\n$/, '') ?? null;
+  if (cell?.v === null || cell?.v === undefined || cell.v === '') return null;
+  if (cell.t === CellValueType.BOOLEAN) return Number(cell.v) === 1;
+  if (cell.t === CellValueType.NUMBER) return Number(cell.v);
+  return cell.v;
+}

@@ -1,0 +1,54 @@
+import {
+  CellValueType,
+  type ICellData,
+  type IObjectMatrixPrimitiveType,
+  type IRange,
+  type Nullable,
+} from '@univerjs/core';
+import { FormulaDataModel, serializeRange } from '@univerjs/engine-formula';
+import type { FRange, FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
+import type { Grid } from './boot.js';
+
+export function workbookOf({ api }: Grid): FWorkbook {
+  const workbook = api.getActiveWorkbook();
+  if (!workbook) throw new Error('The workbook is not open.');
+  return workbook;
+}
+
+/** The selected cell; the first one as long as nothing was selected. */
+export function activeCell(grid: Grid): FRange {
+  const workbook = workbookOf(grid);
+  return workbook.getActiveCell() ?? workbook.getActiveSheet().getRange(0, 0);
+}
+
+export const address = (row: number, column: number, lastRow = row, lastColumn = column) =>
+  serializeRange({ startRow: row, startColumn: column, endRow: lastRow, endColumn: lastColumn });
+
+interface Shown {
+  readonly cell: Nullable<ICellData>;
+  /** The cell whose formula fills this one, and how far from it this one lies. */
+  readonly origin?: { readonly row: number; readonly column: number };
+}
+
+/** What a cell shows: its own content, or a part of an answer that spilled into it. */
+export function shownAt(grid: Grid, sheet: FWorksheet, row: number, column: number): Shown {
+  const own = sheet.getSheet().getCellRaw(row, column);
+  if (own?.f || own?.si) return { cell: own, origin: { row, column } };
+  const model = grid.univer.__getInjector().get(FormulaDataModel);
+  const unit = workbookOf(grid).getId();
+  const spilled = model.getArrayFormulaCellData()[unit]?.[sheet.getSheetId()]?.[row]?.[column];
+  if (!spilled || (own?.v !== undefined && own.v !== null && own.v !== '')) return { cell: own };
+  const ranges: IObjectMatrixPrimitiveType<IRange> = model.getArrayFormulaRange()[unit]?.[sheet.getSheetId()] ?? {};
+  for (const [top, columns] of Object.entries(ranges)) {
+    for (const [left, range] of Object.entries(columns as Record<string, IRange>)) {
+      const within = row >= range.startRow && row <= range.endRow && column >= range.startColumn;
+      if (within && column <= range.endColumn) {
+        return { cell: spilled, origin: { row: Number(top), column: Number(left) } };
+      }
+    }
+  }
+  return { cell: spilled };
+}
+
+export const isErrorCell = (cell: Nullable<ICellData>) =>
+  typeof cell?.v === 'string' && cell.t !== CellValueType.FORCE_STRING && /^#[A-Z/0!?]+[!?A]$/.test(cell.v);

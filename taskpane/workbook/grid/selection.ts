@@ -1,0 +1,65 @@
+import { SetFormulaCalculationResultMutation } from '@univerjs/engine-formula';
+import { SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation } from '@univerjs/sheets';
+import type { FWorksheet } from '@univerjs/sheets/facade';
+import type { Selection } from '../../host/host.js';
+import type { Grid } from './boot.js';
+import { contentOf } from './cells.js';
+import { activeCell, address, isErrorCell, shownAt, workbookOf } from './place.js';
+
+/** One cell as the pane wants it, with the sentence behind an error. */
+export function readCell(grid: Grid, sheet: FWorksheet, row: number, column: number): Selection {
+  const { cell, origin } = shownAt(grid, sheet, row, column);
+  const formula = origin ? sheet.getRange(origin.row, origin.column).getFormula() : '';
+  const message =
+    origin && isErrorCell(cell)
+      ? grid.messages.behind(
+          { sheetId: sheet.getSheetId(), ...origin },
+          formula,
+          String(cell?.v),
+          row - origin.row,
+          column - origin.column,
+        )
+      : undefined;
+  return {
+    sheet: sheet.getSheetName(),
+    address: address(row, column),
+    ...(formula && origin?.row === row && origin.column === column ? { formula } : {}),
+    value: contentOf(cell),
+    ...(message ? { message } : {}),
+  };
+}
+
+export function readSelection(grid: Grid): Selection {
+  const cell = activeCell(grid);
+  return readCell(grid, workbookOf(grid).getActiveSheet(), cell.getRow(), cell.getColumn());
+}
+
+const CHANGES = new Set<string>([
+  SetSelectionsOperation.id,
+  SetWorksheetActiveOperation.id,
+  SetRangeValuesMutation.id,
+  SetFormulaCalculationResultMutation.id,
+]);
+
+/** Calls the listener whenever the selected cell, or what it shows, has changed. */
+export function watchSelection(grid: Grid, listener: (selection: Selection) => void): () => void {
+  let last = '';
+  let waiting = 0;
+  const look = () => {
+    waiting = 0;
+    const selection = readSelection(grid);
+    const text = JSON.stringify(selection);
+    if (text === last) return;
+    last = text;
+    listener(selection);
+  };
+  // The engine announces a calculation's result before all of it is in place.
+  const subscription = workbookOf(grid).onCommandExecuted(({ id }) => {
+    if (CHANGES.has(id) && waiting === 0) waiting = window.setTimeout(look, 30);
+  });
+  look();
+  return () => {
+    window.clearTimeout(waiting);
+    subscription.dispose();
+  };
+}

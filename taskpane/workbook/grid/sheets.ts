@@ -1,0 +1,52 @@
+import type { FWorksheet } from '@univerjs/sheets/facade';
+import type { StarterSheet } from '../../../src/sheets/sheet.js';
+import type { Grid } from './boot.js';
+import { workbookOf } from './place.js';
+import { blankSheet, sheetData } from './workbookData.js';
+
+const newId = () => crypto.randomUUID();
+const names = (grid: Grid) =>
+  workbookOf(grid)
+    .getSheets()
+    .map((sheet) => sheet.getSheetName());
+
+/** The first of a row of names that no sheet has yet. */
+function freeName(grid: Grid, nameOf: (number: number) => string): string {
+  const taken = new Set(names(grid).map((name) => name.toLowerCase()));
+  let number = 1;
+  while (taken.has(nameOf(number).toLowerCase())) number += 1;
+  return nameOf(number);
+}
+
+/** Names point at the sheet that brought them first; a second copy leaves them there. */
+export function defineNames(grid: Grid, sheet: FWorksheet, { names: defined }: StarterSheet) {
+  const workbook = workbookOf(grid);
+  const quoted = `'${sheet.getSheetName().replaceAll("'", "''")}'`;
+  for (const [name, cell] of Object.entries(defined)) {
+    const absolute = cell.replace(/\$?([A-Z]+)\$?(\d+)/g, '$$$1$$$2');
+    if (!workbook.getDefinedName(name)) workbook.insertDefinedName(name, `${quoted}!${absolute}`);
+  }
+}
+
+export function insertStarter(grid: Grid, starter: StarterSheet): FWorksheet {
+  const name = freeName(grid, (number) => (number === 1 ? starter.name : `${starter.name} ${number}`));
+  const sheet = workbookOf(grid).insertSheet(name, { sheet: sheetData(starter, newId(), name) });
+  defineNames(grid, sheet, starter);
+  return sheet;
+}
+
+export function insertBlank(grid: Grid): FWorksheet {
+  const name = freeName(grid, (number) => `Sheet ${number}`);
+  return workbookOf(grid).insertSheet(name, { sheet: blankSheet(newId(), name) });
+}
+
+/** Why a sheet cannot have this name, in a sentence; or nothing. */
+export function nameRefusal(grid: Grid, id: string, name: string): string | undefined {
+  if (name.trim() === '') return 'A sheet needs a name.';
+  if (name.length > 31) return 'A sheet’s name has at most 31 characters.';
+  if (/[[\]:*?/\\]/.test(name)) return 'A sheet’s name cannot have any of [ ] : * ? / \\ in it.';
+  const same = workbookOf(grid)
+    .getSheets()
+    .some((sheet) => sheet.getSheetId() !== id && sheet.getSheetName().toLowerCase() === name.trim().toLowerCase());
+  return same ? `Another sheet is called ${name.trim()}.` : undefined;
+}

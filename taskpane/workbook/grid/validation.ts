@@ -1,0 +1,20 @@
+import type { ICellData } from '@univerjs/core';
+import type { Validation } from '../../../src/sheets/sheet.js';
+import type { Entry } from '../entry/entry.js';
+
+/** A starter sheet's rule for what may be typed travels with its cell, into saved workbooks too. */
+export const withRule = (cell: ICellData, validation: Validation | undefined): ICellData =>
+  validation ? { ...cell, custom: { validation } } : cell;
+
+/** The rule's sentence where `typed`, understood as `cell`, breaks it. Formulas answer for themselves. */
+export function brokenRule(rule: unknown, entry: Entry, typed: string, value: unknown): string | undefined {
+  if (!rule || entry.kind === 'formula') return undefined;
+  const { kind, limit, of, message } = rule as Validation;
+  if (kind === 'list') {
+    const known = of?.some((choice) => choice.toLowerCase() === typed.trim().toLowerCase()) ?? true;
+    return known ? undefined : message;
+  }
+  if (typeof value !== 'number') return message;
+  const [least, most] = limit ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  return value >= least && value <= most ? undefined : message;
+}

@@ -1,0 +1,53 @@
+import {
+  type ICellData,
+  type IObjectMatrixPrimitiveType,
+  type IWorkbookData,
+  type IWorksheetData,
+  LocaleType,
+} from '@univerjs/core';
+import type { StarterSheet } from '../../../src/sheets/sheet.js';
+import { cellData } from './cells.js';
+import { withRule } from './validation.js';
+
+/** Formulas cannot reach beyond these; they hold a year's daily runs many times over. */
+export const ROWS = 5000;
+export const COLUMNS = 52;
+
+/** Width of one character of the grid's font, and the room on both sides, in pixels. */
+const CHARACTER = 7.5;
+const PADDING = 12;
+
+export function sheetData(starter: StarterSheet, id: string, name = starter.name): Partial<IWorksheetData> {
+  const cells: IObjectMatrixPrimitiveType<ICellData> = {};
+  starter.rows.forEach((row, r) => {
+    cells[r] = Object.fromEntries(row.map((cell, c) => [c, withRule(cellData(cell), cell.validation)]));
+  });
+  const columnData = Object.fromEntries(
+    starter.widths.map((width, column) => [column, { w: Math.round(width * CHARACTER + PADDING) }]),
+  );
+  const { headerRows } = starter;
+  return {
+    ...blankSheet(id, name),
+    cellData: cells,
+    columnData,
+    ...(headerRows > 0 ? { freeze: { xSplit: 0, ySplit: headerRows, startRow: headerRows, startColumn: -1 } } : {}),
+  };
+}
+
+export function blankSheet(id: string, name: string): Partial<IWorksheetData> {
+  return { id, name, rowCount: ROWS, columnCount: COLUMNS };
+}
+
+/** A workbook of one sheet, as it stands before anything is saved. */
+export function workbookData(sheet: Partial<IWorksheetData>): IWorkbookData {
+  const id = sheet.id ?? 'first';
+  return {
+    id: 'workbook',
+    name: 'Powderbook',
+    appVersion: '',
+    locale: LocaleType.EN_US,
+    styles: {},
+    sheetOrder: [id],
+    sheets: { [id]: sheet },
+  };
+}

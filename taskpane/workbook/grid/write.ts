@@ -1,0 +1,68 @@
+import { type ICellData, IUndoRedoService } from '@univerjs/core';
+import { type Block, type BlockCell, NotEmpty } from '../../host/host.js';
+import type { Grid } from './boot.js';
+import { cellData } from './cells.js';
+import { activeCell, address, shownAt, workbookOf } from './place.js';
+
+/** Runs `work` so that one press of undo takes all of it back. */
+function asOneStep(grid: Grid, work: () => void) {
+  const batch = grid.univer.__getInjector().get(IUndoRedoService).__tempBatchingUndoRedo(workbookOf(grid).getId());
+  try {
+    work();
+  } finally {
+    batch.dispose();
+  }
+}
+
+/** Whatever stood there before is written over, also by a place that holds nothing. */
+function engineCell(cell: BlockCell | undefined, at: (row: number, column: number) => string): ICellData {
+  const { formula, ...rest } = cell ?? {};
+  return { v: null, f: null, si: null, p: null, ...cellData(formula ? { ...rest, formula: formula(at) } : rest) };
+}
+
+/** The first cell of a rectangle that shows something. */
+function occupied(grid: Grid, row: number, column: number, rows: number, columns: number): string | undefined {
+  const sheet = workbookOf(grid).getActiveSheet();
+  for (let r = row; r < row + rows; r += 1) {
+    for (let c = column; c < column + columns; c += 1) {
+      const { cell } = shownAt(grid, sheet, r, c);
+      if (cell?.f || cell?.p || (cell?.v !== undefined && cell.v !== null && cell.v !== '')) return address(r, c);
+    }
+  }
+  return undefined;
+}
+
+/** Wide enough that a label or a unit can be read; columns are never made narrower. */
+function widen(grid: Grid, column: number, cells: readonly (BlockCell | undefined)[]) {
+  const sheet = workbookOf(grid).getActiveSheet();
+  const longest = Math.max(
+    ...cells.map((cell) => (cell?.style === 'note' || cell?.style === 'title' ? 0 : (cell?.text?.length ?? 0))),
+  );
+  const width = Math.min(320, Math.round(longest * 7.5 + 12));
+  if (width > sheet.getColumnWidth(column)) sheet.setColumnWidth(column, width);
+}
+
+export function writeBlock(grid: Grid, { rows }: Block, overwrite: boolean): { address: string } {
+  const sheet = workbookOf(grid).getActiveSheet();
+  const cell = activeCell(grid);
+  const [row, column] = [cell.getRow(), cell.getColumn()];
+  const columns = Math.max(1, ...rows.map((cells) => cells.length));
+  const where = address(row, column, row + rows.length - 1, column + columns - 1);
+  if (row + rows.length > sheet.getMaxRows() || column + columns > sheet.getMaxColumns()) {
+    throw new Error(`${rows.length} rows and ${columns} columns do not fit below and beside ${address(row, column)}.`);
+  }
+  const taken = overwrite ? undefined : occupied(grid, row, column, rows.length, columns);
+  if (taken) throw new NotEmpty(`${where} is not empty: something stands in ${taken}. Nothing was written.`);
+  const at = (r: number, c: number) => address(row + r, column + c);
+  const cells = rows.map((line) => Array.from({ length: columns }, (_, c) => engineCell(line[c], at)));
+  asOneStep(grid, () => {
+    sheet.getRange(row, column, rows.length, columns).setValues(cells);
+    for (let c = 0; c < columns; c += 1)
+      widen(
+        grid,
+        column + c,
+        rows.map((line) => line[c]),
+      );
+  });
+  return { address: where };
+}

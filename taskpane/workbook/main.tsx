@@ -1,0 +1,62 @@
+import './workbook.css';
+import './controls.css';
+import { render } from 'preact';
+import { dosing } from '../../src/sheets/dosing.js';
+import { embeddedHost } from '../host/embedded.js';
+import type { Host } from '../host/host.js';
+import { mountPane } from '../pane/mount.js';
+import { open } from './open.js';
+import { moveWithF6 } from './shell/keys.js';
+import { Shell } from './shell/shell.js';
+import { Store } from './shell/state.js';
+import type { Autosave } from './store/autosave.js';
+import { bringBack, startAfresh } from './store/store.js';
+
+const store = new Store();
+const page = document.documentElement;
+let saving: Autosave | undefined;
+
+/** What the pane has put into the sheet should be seen, also where only one of the two has room. */
+function showingSheet(host: Host): Host {
+  const shown = async <T,>(work: Promise<T>): Promise<T> => {
+    const done = await work;
+    store.set({ view: 'sheet' });
+    return done;
+  };
+  return {
+    ...host,
+    write: (block, options) => shown(host.write(block, options)),
+    insertSheet: (sheet) => shown(host.insertSheet(sheet)),
+  };
+}
+
+/** Exchanges the workbook: the page opens again with the other one. */
+async function exchange(work: () => Promise<void>) {
+  await saving?.flush();
+  await work();
+  saving?.stop();
+  window.location.reload();
+}
+
+function start(container: HTMLElement, pane: HTMLElement) {
+  const opened = open({ store, container, starter: dosing, language: navigator.language });
+  mountPane(pane, showingSheet(embeddedHost(opened.then(({ workbook }) => workbook))));
+  moveWithF6(store, pane, () => store.state.workbook?.focus());
+  opened.then(
+    (result) => {
+      saving = result.saving;
+      page.dataset.grid = 'ready';
+    },
+    (cause: unknown) => {
+      page.dataset.grid = 'failed';
+      store.set({ failed: `The grid could not start: ${cause instanceof Error ? cause.message : String(cause)}` });
+    },
+  );
+}
+
+const root = document.getElementById('workbook');
+if (root) {
+  root.replaceChildren();
+  const actions = { startAfresh: () => exchange(startAfresh), bringBack: () => exchange(bringBack) };
+  render(<Shell store={store} actions={actions} onPlaces={start} />, root);
+}

@@ -1,0 +1,59 @@
+import type { IWorkbookData } from '@univerjs/core';
+import type { StarterSheet } from '../../src/sheets/sheet.js';
+import type { OpenedWorkbook } from './grid/opened.js';
+import type { Store } from './shell/state.js';
+import type { Autosave } from './store/autosave.js';
+import { mayWrite } from './store/lock.js';
+import { hasBefore, load, setAside } from './store/store.js';
+
+interface Opening {
+  readonly store: Store;
+  readonly container: HTMLElement;
+  readonly starter: StarterSheet;
+  readonly language: string;
+}
+
+interface Opened {
+  readonly workbook: OpenedWorkbook;
+  readonly saving: Autosave | undefined;
+}
+
+/** Moves a damaged workbook out of the way, so that the next save does not write over it. */
+async function keepAside(store: Store): Promise<boolean> {
+  const key = await setAside().catch(() => undefined);
+  store.tell(
+    key
+      ? `The saved workbook could not be opened. It is kept in this browser under “${key}”, and a new one was started.`
+      : 'The saved workbook could not be opened or moved aside. A new one was started, and it is not saved.',
+  );
+  return key !== undefined;
+}
+
+/** Opens the saved workbook, or a new one, and saves it from then on. */
+export async function open({ store, container, starter, language }: Opening): Promise<Opened> {
+  // The engine is the page's largest part by far; it loads while the rest is already there.
+  const [{ startGrid }, loaded, mine] = await Promise.all([
+    import(/* webpackChunkName: "grid" */ './grid/start.js'),
+    load(),
+    mayWrite(),
+  ]);
+  let saves = loaded.kind !== 'unavailable';
+  const boot = (saved: IWorkbookData | undefined) =>
+    startGrid({ container, saved, starter, language, tell: (message) => store.tell(message) });
+  let workbook: OpenedWorkbook;
+  try {
+    if (loaded.kind === 'unreadable') saves = await keepAside(store);
+    workbook = await boot(loaded.kind === 'saved' ? loaded.workbook : undefined);
+  } catch (cause) {
+    if (loaded.kind !== 'saved') throw cause;
+    saves = await keepAside(store);
+    container.replaceChildren();
+    workbook = await boot(undefined);
+  }
+  const kept = saves && (await hasBefore());
+  const saving = saves && mine ? workbook.autosave((state) => store.set({ saving: state })) : undefined;
+  store.set({ workbook, saving: saves ? (mine ? 'saved' : 'elsewhere') : 'failed', hasBefore: kept });
+  // A new workbook, or what was kept at the last moment, is in no storage yet.
+  saving?.begin();
+  return { workbook, saving };
+}

@@ -1,0 +1,50 @@
+import type { OpenedWorkbook } from '../grid/opened.js';
+import type { SaveState } from '../store/autosave.js';
+
+export interface Notice {
+  readonly text: string;
+  /** Each notice anew is read out, even one with the same words. */
+  readonly number: number;
+}
+
+export interface State {
+  readonly workbook?: OpenedWorkbook;
+  readonly failed?: string;
+  readonly saving: SaveState | 'loading';
+  readonly notice?: Notice;
+  /** Which of the two parts shows where there is room for one only. */
+  readonly view: 'sheet' | 'functions';
+  readonly hasBefore: boolean;
+}
+
+type Listener = (state: State) => void;
+
+/** The page's state, changed by parts that load at different times and drawn by one component. */
+export class Store {
+  #state: State = { saving: 'loading', view: 'sheet', hasBefore: false };
+  readonly #listeners = new Set<Listener>();
+
+  get state() {
+    return this.#state;
+  }
+
+  set(change: Partial<State>) {
+    this.#state = { ...this.#state, ...change };
+    for (const listener of this.#listeners) listener(this.#state);
+  }
+
+  tell(text: string) {
+    this.set({ notice: { text, number: (this.#state.notice?.number ?? 0) + 1 } });
+  }
+
+  dismiss() {
+    const { notice: _, ...rest } = this.#state;
+    this.#state = rest;
+    this.set({});
+  }
+
+  listen(listener: Listener): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+}

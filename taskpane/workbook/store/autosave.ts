@@ -1,0 +1,74 @@
+import { CommandType } from '@univerjs/core';
+import type { Grid } from '../grid/boot.js';
+import { workbookOf } from '../grid/place.js';
+import { keepLastMoment } from './lastMoment.js';
+import { save } from './store.js';
+
+export type SaveState = 'saved' | 'saving' | 'failed' | 'elsewhere';
+
+export interface Autosave {
+  /** Saves what was opened. */
+  begin(): void;
+  /** Saves what is not saved yet. */
+  flush(): Promise<void>;
+  /** Saves no more: another workbook is about to take this one's place. */
+  stop(): void;
+}
+
+/** Long enough to take a burst of changes as one, short enough that little can be lost. */
+const PAUSE = 700;
+const CHANGES_WORKBOOK = /^sheet\.mutation|defined-name/;
+
+/** Saves the workbook a moment after each change, and at once when the page is left. */
+export function autosave(grid: Grid, tell: (state: SaveState) => void): Autosave {
+  let waiting = 0;
+  let stopped = false;
+  /** Saves that are under way. */
+  let unsaved = 0;
+  let last: Promise<void> = Promise.resolve();
+  const snapshot = () => ({ saved: new Date().toISOString(), workbook: workbookOf(grid).save() });
+
+  const write = () => {
+    window.clearTimeout(waiting);
+    waiting = 0;
+    if (stopped) return last;
+    const saved = snapshot();
+    unsaved += 1;
+    // One after the other, so that an older state never comes last.
+    last = last
+      .then(() => save(saved))
+      .then(
+        () => tell(waiting ? 'saving' : 'saved'),
+        () => tell('failed'),
+      )
+      .finally(() => {
+        unsaved -= 1;
+      });
+    return last;
+  };
+  const flush = () => (waiting ? write() : last);
+  const flushWhenHidden = () => {
+    if (document.visibilityState === 'hidden') void flush();
+  };
+
+  workbookOf(grid).onCommandExecuted(({ id, type }) => {
+    if (stopped || type !== CommandType.MUTATION || !CHANGES_WORKBOOK.test(id)) return;
+    tell('saving');
+    waiting ||= window.setTimeout(write, PAUSE);
+  });
+  window.addEventListener('pagehide', () => {
+    if (!stopped && (waiting || unsaved > 0)) keepLastMoment(snapshot());
+    void flush();
+  });
+  document.addEventListener('visibilitychange', flushWhenHidden);
+  return {
+    begin: () => {
+      tell('saving');
+      void write();
+    },
+    flush,
+    stop: () => {
+      stopped = true;
+    },
+  };
+}

@@ -1,0 +1,63 @@
+import type { IWorkbookData } from '@univerjs/core';
+import { createStore, del, get, set, type UseStore } from 'idb-keyval';
+import { forgetLastMoment, readLastMoment } from './lastMoment.js';
+import { isSaved, later, type Saved } from './saved.js';
+
+const CURRENT = 'workbook';
+const BEFORE = 'workbook before';
+
+export type Loaded =
+  | { readonly kind: 'saved'; readonly workbook: IWorkbookData }
+  | { readonly kind: 'none' }
+  | { readonly kind: 'unreadable' }
+  | { readonly kind: 'unavailable' };
+
+let opened: UseStore | undefined;
+
+/** Opened once, so that the last save before the page is left finds the way open; and late, since it may be refused. */
+function store(): UseStore {
+  opened ??= createStore('powderbook', 'workbooks');
+  return opened;
+}
+
+export async function load(): Promise<Loaded> {
+  let saved: unknown;
+  try {
+    saved = await get<unknown>(CURRENT, store());
+  } catch {
+    return { kind: 'unavailable' };
+  }
+  if (saved !== undefined && !isSaved(saved)) return { kind: 'unreadable' };
+  const latest = later(saved, readLastMoment());
+  return latest ? { kind: 'saved', workbook: latest.workbook } : { kind: 'none' };
+}
+
+export async function save(saved: Saved): Promise<void> {
+  await set(CURRENT, saved, store());
+  forgetLastMoment();
+}
+
+/** Moves a workbook that cannot be opened out of the way, under a key of its own. Returns the key. */
+export async function setAside(): Promise<string> {
+  const key = `workbook set aside ${new Date().toISOString()}`;
+  await set(key, await get<unknown>(CURRENT, store()), store());
+  await del(CURRENT, store());
+  return key;
+}
+
+/** Makes room for a new workbook; the old one is kept as the one before. */
+export async function startAfresh(): Promise<void> {
+  await set(BEFORE, await get<unknown>(CURRENT, store()), store());
+  await del(CURRENT, store());
+}
+
+export async function hasBefore(): Promise<boolean> {
+  return (await get<unknown>(BEFORE, store()).catch(() => undefined)) !== undefined;
+}
+
+/** Exchanges the present workbook and the one before. */
+export async function bringBack(): Promise<void> {
+  const [before, current] = [await get<unknown>(BEFORE, store()), await get<unknown>(CURRENT, store())];
+  await set(CURRENT, before, store());
+  await set(BEFORE, current, store());
+}

@@ -1,0 +1,25 @@
+import { cakeFitChecks } from './cake-fits.js';
+import { cakeRiseChecks } from './cake-rises.js';
+import { cakeWaterChecks } from './cake-water.js';
+import type { PublishedCheck } from './check.js';
+import { costChecks } from './cost.js';
+import { feedChecks } from './feed.js';
+import { laboratoryChecks } from './laboratory.js';
+import { moistureChecks } from './moisture.js';
+import { planChecks } from './plan.js';
+import { safetyChecks } from './safety.js';
+import { stabiliserChecks } from './stabiliser.js';
+
+/** Every check against a figure from outside, family by family. */
+export const CHECKS: readonly PublishedCheck[] = [
+  ...moistureChecks,
+  ...stabiliserChecks,
+  ...feedChecks,
+  ...cakeWaterChecks,
+  ...cakeFitChecks,
+  ...cakeRiseChecks,
+  ...planChecks,
+  ...costChecks,
+  ...laboratoryChecks,
+  ...safetyChecks,
+];

@@ -1,0 +1,99 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { openWorkbook } from './workbookPage.js';
+
+let workbook: Awaited<ReturnType<typeof openWorkbook>>;
+beforeEach(async () => {
+  workbook = await openWorkbook();
+});
+afterEach(() => workbook.close());
+
+describe('the embedded workbook', () => {
+  it('shows the dosing sheet on first opening', async () => {
+    expect(await workbook.tabs()).toEqual(['Dosing']);
+    expect(await workbook.selected()).toContain('Dosing');
+  });
+
+  it('calculates a typed function, with hints for its inputs', async () => {
+    await workbook.addSheet();
+    await workbook.go('A1');
+    await workbook.page.keyboard.type('=POWDER.SWAPDOSE(60,');
+    const hint = workbook.page.locator('[data-u-comp="rect-popup"]');
+    await expect.poll(() => hint.textContent()).toContain('POWDER.SWAPDOSE(dose,fromKind,toKind,[position])');
+    expect(await hint.textContent()).toContain('hydrogel, xerogel or adsorptive');
+    await workbook.page.keyboard.type('"hydrogel","adsorptive")');
+    await workbook.page.keyboard.press('Enter');
+    await workbook.go('A1');
+    await expect.poll(() => workbook.selected()).toContain('51');
+  });
+
+  it('calculates anew when an input changes', async () => {
+    await workbook.addSheet();
+    await workbook.enter('A1', '100');
+    await workbook.enter('B1', '=POWDER.DRYMASS(A1,0.65)');
+    await expect.poll(() => workbook.selected()).toContain('35');
+    await workbook.enter('A1', '300');
+    await workbook.go('B1');
+    await expect.poll(() => workbook.selected()).toContain('105');
+  });
+
+  it('tells in the pane why a cell was refused', async () => {
+    await workbook.addSheet();
+    await workbook.enter('A1', '=POWDER.DRYMASS(100,65)');
+    await expect.poll(() => workbook.selected()).toMatch(/#VALUE!.*Moisture.*65 was given/);
+    await workbook.enter('A2', '1');
+    expect(await workbook.selected()).not.toContain('Moisture');
+  });
+
+  it('spills an answer, also into another function', async () => {
+    await workbook.addSheet();
+    for (const [place, text] of [
+      ['A1', '1'],
+      ['A2', '2'],
+      ['A3', '3'],
+    ] as const)
+      await workbook.enter(place, text);
+    await workbook.enter('B1', '=SUM(POWDER.DRYMASS(A1:A3,0.1))');
+    await expect.poll(() => workbook.selected()).toContain('5.4');
+    await workbook.enter('C1', '=POWDER.DRYMASS(A1:A3,0.1)');
+    await workbook.go('C3');
+    await expect.poll(() => workbook.selected()).toContain('2.7');
+  });
+
+  it('keeps text that looks like a date', async () => {
+    await workbook.addSheet();
+    await workbook.enter('A1', '5-10');
+    await expect.poll(() => workbook.selected()).toContain('5-10');
+  });
+
+  it('adds, renames and deletes sheets, and asks before it deletes', async () => {
+    await workbook.addSheet();
+    await expect.poll(() => workbook.tabs()).toEqual(['Dosing', 'Sheet 1']);
+    await workbook.page.getByRole('button', { name: 'Rename' }).click();
+    await workbook.page.keyboard.type('Dosing');
+    await workbook.page.keyboard.press('Enter');
+    await expect.poll(() => workbook.notice()).toContain('Another sheet is called Dosing.');
+    await workbook.page.getByRole('button', { name: 'Rename' }).click();
+    await workbook.page.keyboard.type('Trials');
+    await workbook.page.keyboard.press('Enter');
+    await expect.poll(() => workbook.tabs()).toEqual(['Dosing', 'Trials']);
+    await workbook.page.getByRole('button', { name: 'Delete' }).click();
+    await workbook.confirm('Cancel');
+    expect(await workbook.tabs()).toEqual(['Dosing', 'Trials']);
+    await workbook.page.getByRole('button', { name: 'Delete' }).click();
+    await workbook.confirm('Delete');
+    await expect.poll(() => workbook.tabs()).toEqual(['Dosing']);
+  });
+
+  it('lets the F6 key go from sheet to functions and back', async () => {
+    const { page } = workbook;
+    const inPane = () =>
+      page.evaluate(() => document.querySelector('.workbook-pane')?.contains(document.activeElement));
+    await workbook.go('B5');
+    await page.keyboard.press('F6');
+    await expect.poll(inPane).toBe(true);
+    await page.keyboard.press('F6');
+    await expect.poll(inPane).toBe(false);
+    await page.keyboard.press('ArrowDown');
+    await expect.poll(() => workbook.selected()).toContain('B6');
+  });
+});

@@ -1,0 +1,62 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { visit } from './browser.js';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** The embedded workbook as a person uses it: keys into the grid, eyes on the pane. */
+export async function openWorkbook(options: BrowserContextOptions = {}) {
+  const { page, problems, close } = await visit('workbook.html', { locale: 'en-GB', ...options });
+  await gridReady(page);
+  return { page, problems, close, ...actionsOn(page) };
+}
+
+export async function gridReady(page: Page) {
+  await page.locator('html[data-grid="ready"]').waitFor({ state: 'attached', timeout: 40_000 });
+}
+
+export function actionsOn(page: Page) {
+  const selected = page.locator('.pb-selected');
+  const go = async (address: string) => {
+    const box = page.getByLabel('Address or name of the cell');
+    await box.fill(address);
+    await box.press('Enter');
+    await expect.poll(() => selected.textContent()).toContain(address);
+  };
+  const enter = async (address: string, text: string) => {
+    await go(address);
+    await page.keyboard.type(text);
+    await page.keyboard.press('Enter');
+    await go(address);
+  };
+  return {
+    go,
+    /** Types into a cell, and selects it again. */
+    enter,
+    /** What the pane says of the selected cell. */
+    selected: async () => (await selected.textContent()) ?? '',
+    saved: () => page.locator('[data-saving="saved"]').waitFor(),
+    notice: async () => (await page.locator('.workbook-notice').textContent()) ?? '',
+    addSheet: () => page.getByRole('button', { name: 'Add sheet' }).click(),
+    show: (sheet: string) => page.locator('.workbook-tabs').getByRole('button', { name: sheet, exact: true }).click(),
+    tabs: () => page.locator('.workbook-tabs li').allTextContents(),
+    async confirm(name: string) {
+      await page.getByRole('dialog').getByRole('button', { name }).click();
+    },
+    async reload() {
+      await page.reload();
+      await gridReady(page);
+    },
+    /** What the accessibility rules find, each as a sentence. */
+    async violations(): Promise<string[]> {
+      await page.evaluate(axe);
+      return page.evaluate(async () => {
+        const rules = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
+        const { violations } = await rules.run(document);
+        return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
+      });
+    },
+  };
+}

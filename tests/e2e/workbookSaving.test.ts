@@ -1,0 +1,116 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { actionsOn, gridReady, openWorkbook } from './workbookPage.js';
+
+let workbook: Awaited<ReturnType<typeof openWorkbook>>;
+beforeEach(async () => {
+  workbook = await openWorkbook();
+});
+afterEach(() => workbook.close());
+
+/** Puts something else in the place of the saved workbook, as a fault of the browser might. */
+function damage(saved: unknown) {
+  return workbook.page.evaluate(
+    (value) =>
+      new Promise<void>((done, failed) => {
+        const opening = indexedDB.open('powderbook');
+        opening.onerror = failed;
+        opening.onsuccess = () => {
+          const change = opening.result.transaction('workbooks', 'readwrite');
+          change.objectStore('workbooks').put(value, 'workbook');
+          change.oncomplete = () => done();
+        };
+      }),
+    saved,
+  );
+}
+
+const keys = () =>
+  workbook.page.evaluate(
+    () =>
+      new Promise<string[]>((done) => {
+        const opening = indexedDB.open('powderbook');
+        opening.onsuccess = () => {
+          const request = opening.result.transaction('workbooks').objectStore('workbooks').getAllKeys();
+          request.onsuccess = () => done(request.result.map(String));
+        };
+      }),
+  );
+
+describe('the saved workbook', () => {
+  it('is there again after a reload', async () => {
+    await workbook.addSheet();
+    await workbook.enter('B2', 'mine');
+    await workbook.saved();
+    await workbook.reload();
+    expect(await workbook.tabs()).toEqual(['Dosing', 'Sheet 1']);
+    await workbook.show('Sheet 1');
+    await workbook.go('B2');
+    await expect.poll(() => workbook.selected()).toContain('mine');
+  });
+
+  it('has what was typed just before the page was left', async () => {
+    await workbook.addSheet();
+    await workbook.enter('B2', 'late');
+    await workbook.reload();
+    await workbook.show('Sheet 1');
+    await workbook.go('B2');
+    await expect.poll(() => workbook.selected()).toContain('late');
+  });
+
+  it('gives way to a new one after a question, and can be brought back', async () => {
+    await workbook.addSheet();
+    await workbook.enter('B2', 'mine');
+    await workbook.saved();
+    await workbook.page.getByRole('button', { name: 'Start afresh' }).click();
+    await workbook.confirm('Cancel');
+    expect(await workbook.tabs()).toHaveLength(2);
+    await workbook.page.getByRole('button', { name: 'Start afresh' }).click();
+    const left = workbook.page.waitForEvent('load');
+    await workbook.confirm('Start afresh');
+    await left;
+    await gridReady(workbook.page);
+    expect(await workbook.tabs()).toEqual(['Dosing']);
+    await workbook.saved();
+    const leftAgain = workbook.page.waitForEvent('load');
+    await workbook.page.getByRole('button', { name: 'Bring back' }).click();
+    await workbook.confirm('Bring back');
+    await leftAgain;
+    await gridReady(workbook.page);
+    expect(await workbook.tabs()).toEqual(['Dosing', 'Sheet 1']);
+    await workbook.show('Sheet 1');
+    await workbook.go('B2');
+    await expect.poll(() => workbook.selected()).toContain('mine');
+  });
+
+  it('is kept aside when it cannot be read, and the user is told', async () => {
+    await workbook.saved();
+    await damage({ saved: 'once', workbook: 'nothing of use' });
+    await workbook.reload();
+    expect(await workbook.notice()).toContain('The saved workbook could not be opened. It is kept in this browser');
+    expect(await workbook.tabs()).toEqual(['Dosing']);
+    await workbook.saved();
+    expect((await keys()).filter((key) => key.startsWith('workbook set aside'))).toHaveLength(1);
+  });
+
+  it('is written by one tab only', async () => {
+    const second = await workbook.page.context().newPage();
+    await second.goto(workbook.page.url());
+    await gridReady(second);
+    expect(await second.getByRole('status').first().textContent()).toContain('open in another tab');
+    await actionsOn(second).addSheet();
+    await workbook.reload();
+    expect(await workbook.tabs()).toEqual(['Dosing']);
+  });
+
+  it('is not missed where the browser refuses storage: work goes on, and the page says so', async () => {
+    await workbook.page.addInitScript(() => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException('refused', 'SecurityError');
+      };
+    });
+    await workbook.reload();
+    expect(await workbook.page.getByRole('status').first().textContent()).toContain('Not saved');
+    await workbook.enter('B6', '90');
+    await expect.poll(() => workbook.selected()).toContain('90');
+  });
+});

@@ -1,0 +1,170 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { starterSheets } from '../../src/sheets/index.js';
+import type { StarterSheet } from '../../src/sheets/sheet.js';
+import { excelHost } from '../../taskpane/host/excel.js';
+import { type Block, NotEmpty, type Selection } from '../../taskpane/host/host.js';
+import type { FakeBook, FakeSheet } from './fakeBook.js';
+import { fakeExcel } from './fakeExcel.js';
+import { fakeRange } from './fakeRange.js';
+import { loadable } from './loadable.js';
+
+let book: FakeBook;
+const sheet = (name = 'Sheet1') => book.sheets.get(name) as FakeSheet;
+
+beforeEach(() => {
+  const fake = fakeExcel({ loadable, fakeRange });
+  book = fake.book;
+  vi.stubGlobal('Excel', fake.Excel);
+});
+afterEach(() => vi.unstubAllGlobals());
+
+const block: Block = {
+  rows: [
+    [{ text: '1/m', style: 'unit' }, { number: 0.65, style: 'input', format: '0.0 %' }, {}],
+    [{ text: 'Dose' }, { formula: (at) => `=POWDER.DRYMASS(100,${at(0, 1)})`, style: 'result' }],
+  ],
+};
+
+describe('the selected cell in Excel', () => {
+  it('is told with sheet, address, formula and value', async () => {
+    sheet().contents.set('3,1', '=POWDER.DRYMASS(100,65)');
+    sheet().results.set('3,1', '#VALUE!');
+    book.active = { sheet: 'Sheet1', row: 3, column: 1 };
+    expect(await excelHost().selection()).toEqual({
+      sheet: 'Sheet1',
+      address: 'B4',
+      formula: '=POWDER.DRYMASS(100,65)',
+      value: '#VALUE!',
+    });
+  });
+
+  it('is null where the cell is blank', async () => {
+    expect(await excelHost().selection()).toEqual({ sheet: 'Sheet1', address: 'A1', value: null });
+  });
+
+  it('is told again at each change, until the listener is stopped', async () => {
+    const heard: Selection[] = [];
+    const stop = excelHost().onSelection((one) => heard.push(one));
+    await vi.waitFor(() => expect(book.listeners()).toBe(3));
+    await book.select(4, 2);
+    expect(heard.at(-1)?.address).toBe('C5');
+    stop();
+    await vi.waitFor(() => expect(book.listeners()).toBe(0));
+    const before = heard.length;
+    await book.select(0, 0);
+    expect(heard).toHaveLength(before);
+  });
+
+  it('is passed over in silence while a cell is edited, and told afterwards', async () => {
+    const heard: Selection[] = [];
+    excelHost().onSelection((one) => heard.push(one));
+    await vi.waitFor(() => expect(book.listeners()).toBe(3));
+    book.editing = true;
+    await book.calculated();
+    expect(heard).toEqual([]);
+    book.editing = false;
+    await book.calculated();
+    expect(heard.at(-1)?.address).toBe('A1');
+  });
+});
+
+describe('writing a block into Excel', () => {
+  it('puts labels, values, formats and the formula with its addresses at the selection', async () => {
+    book.active = { sheet: 'Sheet1', row: 2, column: 1 };
+    expect(await excelHost().write(block)).toEqual({ address: 'B3:D4' });
+    expect(Object.fromEntries(sheet().contents)).toEqual({
+      '2,1': "'1/m",
+      '2,2': 0.65,
+      '3,1': 'Dose',
+      '3,2': '=POWDER.DRYMASS(100,C3)',
+    });
+    expect(sheet().formats.get('2,2')).toBe('0.0 %');
+    expect(sheet().looks.get('2,2')).toMatchObject({ 'fill.color': expect.any(String), 'font.bold': false });
+  });
+
+  it.each(['=1+1', '+1', '-5', '@x', '5-10', '1.200', 'TRUE', 'Batch 7'])('keeps the text %s a text', async (text) => {
+    await excelHost().write({ rows: [[{ text }]] });
+    expect(sheet().contents.get('0,0')).toBe(`'${text}`);
+  });
+
+  it('refuses to overwrite, naming the range and the first cell in the way, and writes nothing', async () => {
+    sheet().contents.set('1,2', 7);
+    const refusal = excelHost().write(block);
+    await expect(refusal).rejects.toBeInstanceOf(NotEmpty);
+    await expect(refusal).rejects.toThrow('A1:C2 is not empty: something stands in C2. Nothing was written.');
+    expect([...sheet().contents]).toEqual([['1,2', 7]]);
+  });
+
+  it('overwrites the whole block when told to, so that an answer can spill', async () => {
+    sheet().contents.set('1,2', 7);
+    await excelHost().write(block, { overwrite: true });
+    expect(sheet().contents.has('1,2')).toBe(false);
+  });
+
+  it('widens columns for labels and never narrows one', async () => {
+    sheet().widths.set(0, 300);
+    await excelHost().write({ rows: [[{ text: 'Body feed' }, { text: 'A label that needs some room' }]] });
+    expect(sheet().widths.get(0)).toBe(300);
+    expect(sheet().widths.get(1)).toBeGreaterThan(100);
+  });
+
+  it('takes two requests to the workbook, however large the block is', async () => {
+    const rows = Array.from({ length: 200 }, () => [{ number: 1, style: 'input' as const }, { number: 2 }]);
+    await excelHost().write({ rows });
+    // The run itself closes with a third one that has nothing left to do.
+    expect(book.syncs).toBe(3);
+  });
+
+  it('says in a sentence that a cell is being edited', async () => {
+    book.editing = true;
+    await expect(excelHost().write(block)).rejects.toThrow('A cell is being edited: finish the entry, then try again.');
+  });
+
+  it('says in a sentence that the block does not fit', async () => {
+    book.active = { sheet: 'Sheet1', row: 1_048_575, column: 0 };
+    await expect(excelHost().write(block)).rejects.toThrow(/does not fit on the sheet/);
+  });
+});
+
+describe('inserting a starter sheet into Excel', () => {
+  const [starter] = starterSheets as readonly [StarterSheet, ...StarterSheet[]];
+
+  it('builds every cell, name, width and header row of it on a tab of its own', async () => {
+    await excelHost().insertSheet(starter);
+    const built = sheet(starter.name);
+    for (const [row, cells] of starter.rows.entries()) {
+      for (const [column, { number, formula, validation }] of cells.entries()) {
+        if (number !== undefined) expect(built.contents.get(`${row},${column}`)).toBe(number);
+        if (formula !== undefined) expect(built.contents.get(`${row},${column}`)).toBe(formula);
+        if (validation)
+          expect(built.validations.get(`${row},${column}`)).toMatchObject({ errorAlert: { style: 'Stop' } });
+      }
+    }
+    expect(Object.fromEntries(built.names)).toEqual(starter.names);
+    expect(built.widths.size).toBe(starter.widths.length);
+    expect(built.frozen).toBe(starter.headerRows);
+    expect(built.printed).toBe(`$1:$${starter.headerRows}`);
+    expect(book.active.sheet).toBe(starter.name);
+  });
+
+  it('gives a second copy a name of its own and leaves the first alone', async () => {
+    await excelHost().insertSheet(starter);
+    sheet(starter.name).contents.set('0,0', 'mine');
+    await excelHost().insertSheet(starter);
+    expect([...book.sheets.keys()]).toEqual(['Sheet1', starter.name, `${starter.name} (2)`]);
+    expect(sheet(starter.name).contents.get('0,0')).toBe('mine');
+  });
+
+  it('takes a half-built tab away when Excel breaks off', async () => {
+    const broken = {
+      ...starter,
+      names: new Proxy(starter.names, {
+        ownKeys: () => {
+          throw new Error('Broken off.');
+        },
+      }),
+    };
+    await expect(excelHost().insertSheet(broken)).rejects.toThrow('Broken off.');
+    expect([...book.sheets.keys()]).toEqual(['Sheet1']);
+  });
+});

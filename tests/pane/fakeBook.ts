@@ -1,0 +1,31 @@
+/** What the fake workbook holds, for tests to look at and to arrange. */
+export interface FakeBook {
+  readonly sheets: Map<string, FakeSheet>;
+  active: { sheet: string; row: number; column: number };
+  /** While true, every request is refused, as in Excel while a cell is edited. */
+  editing: boolean;
+  /** Requests made so far. */
+  syncs: number;
+  select(row: number, column: number): Promise<void>;
+  calculated(): Promise<void>;
+  listeners(): number;
+}
+
+export interface FakeSheet {
+  /** By `row,column` from 0: what was put in, what a formula gives, the number format, validation and look. */
+  readonly contents: Map<string, string | number>;
+  readonly results: Map<string, unknown>;
+  readonly formats: Map<string, string>;
+  readonly validations: Map<string, Record<string, unknown>>;
+  readonly looks: Map<string, Record<string, unknown>>;
+  readonly widths: Map<number, number>;
+  readonly names: Map<string, string>;
+  frozen: number;
+  printed: string;
+}
+
+/** What was asked of a context and waits for its synchronisation. */
+export type Queue = (() => void)[];
+
+/** An error as Excel throws it. */
+export type Coded = (code: string, message?: string) => Error;

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { call } from '../functions/answers.js';
+import { planMatrices } from './sheet.js';
+
+const [labels, values] = planMatrices();
+
+describe('PLANCHECK', () => {
+  const check = (plan: readonly [unknown, unknown]) => (call('PLANCHECK', ...plan) as string[][]).map(([said]) => said);
+
+  it('stands beside each label, row by row, and skips blank ones', () => {
+    const said = check([
+      [['Filter area m²'], [null], ['Body feed']],
+      [[50], [null], [300]],
+    ]);
+    expect(said).toEqual(['usual', '', 'unusual: Body feed is usually from 50 to 200 g/hL, and 300 g/hL was given.']);
+  });
+
+  it('refuses what the functions refuse, where it stands', () => {
+    const said = check([
+      [['Filter area'], ['filter area'], ['Cake spase'], ['Beer solids'], ['Body feed'], ['Beer flow psi']],
+      [[50], [50], [5], [0], ['90'], [1]],
+    ]);
+    expect(said[0]).toBe('usual');
+    expect(said[1]).toBe('refused: "Filter area" stands twice, in rows 1 and 2.');
+    expect(said[2]).toContain('refused: "Cake spase" is no label');
+    expect(said[3]).toContain('refused: Beer solids must be');
+    expect(said[4]).toContain('refused: Body feed is text, not a number');
+    expect(said[5]).toContain('refused: "Beer flow psi" names another unit');
+  });
+
+  it('refuses contradictory labels where each stands', () => {
+    const said = check([
+      [...labels, ['Cake resistance']],
+      [...values, [2e11]],
+    ]);
+    expect(said.filter((one) => one?.startsWith('refused: Give either'))).toHaveLength(4);
+  });
+
+  it('finds nothing unusual in the invented plan', () => {
+    expect(new Set(check(planMatrices()))).toEqual(new Set(['usual']));
+  });
+});

@@ -1,0 +1,80 @@
+import { type IWorksheetData, LocaleType, LogLevel, Univer, UniverInstanceType } from '@univerjs/core';
+import { FUniver } from '@univerjs/core/facade';
+import '@univerjs/engine-formula/facade';
+import '@univerjs/sheets/facade';
+import '@univerjs/sheets-formula/facade';
+import '@univerjs/sheets-numfmt/facade';
+import { bindAll } from '../../functions/bind.js';
+import { metadata } from '../../functions/metadata.js';
+import type { StarterSheet } from '../../src/sheets/sheet.js';
+import type { Selection } from '../../taskpane/host/host.js';
+import { answers } from '../../taskpane/workbook/formula/cellError.js';
+import { registerCalculation } from '../../taskpane/workbook/formula/engine.js';
+import type { Grid } from '../../taskpane/workbook/grid/boot.js';
+import { cellData } from '../../taskpane/workbook/grid/cells.js';
+import { workbookOf } from '../../taskpane/workbook/grid/place.js';
+import { readCell } from '../../taskpane/workbook/grid/selection.js';
+import { defineNames } from '../../taskpane/workbook/grid/sheets.js';
+import { blankSheet, sheetData, workbookData } from '../../taskpane/workbook/grid/workbookData.js';
+
+type Entered = string | number;
+
+export interface Calculated {
+  readonly grid: Grid;
+  /** What a cell of the first sheet shows, and the sentence behind it where it is an error. */
+  at(address: string): Selection;
+  /** Enters a value, or a formula from its equals sign on, and waits for what follows from it. */
+  enter(address: string, content: Entered): Promise<void>;
+  dispose(): void;
+}
+
+const functions = { metadata: metadata('https://localhost').functions, bound: bindAll(answers) };
+const entered = (content: Entered) =>
+  typeof content === 'number'
+    ? { number: content }
+    : content.startsWith('=')
+      ? { formula: content }
+      : { text: content };
+
+async function calculated(sheet: Partial<IWorksheetData>, begin: (grid: Grid) => void): Promise<Calculated> {
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.ERROR,
+  });
+  const messages = registerCalculation(univer, functions);
+  univer.createUnit(UniverInstanceType.UNIVER_SHEET, workbookData(sheet));
+  const grid: Grid = { univer, api: FUniver.newAPI(univer), messages };
+  begin(grid);
+  const settled = () => grid.api.getFormula().onCalculationResultApplied(10_000);
+  await settled();
+  const first = workbookOf(grid).getSheets()[0];
+  if (!first) throw new Error('The workbook has no sheet.');
+  return {
+    grid,
+    at(address) {
+      const range = first.getRange(address);
+      return readCell(grid, first, range.getRow(), range.getColumn());
+    },
+    async enter(address, content) {
+      first.getRange(address).setValue({ v: null, f: null, ...cellData(entered(content)) });
+      await settled();
+    },
+    dispose: () => univer.dispose(),
+  };
+}
+
+/** A starter sheet, calculated by the grid's engine with the same functions, without a browser. */
+export function calculateStarter(starter: StarterSheet): Promise<Calculated> {
+  return calculated(sheetData(starter, 'first'), (grid) => {
+    defineNames(grid, workbookOf(grid).getActiveSheet(), starter);
+  });
+}
+
+/** Rows of values and formulas from A1 on, calculated in the same way. */
+export function calculateCells(rows: readonly (readonly Entered[])[]): Promise<Calculated> {
+  const cells = rows.map((row) =>
+    Object.fromEntries(row.map((content, column) => [column, cellData(entered(content))])),
+  );
+  return calculated({ ...blankSheet('first', 'Sheet 1'), cellData: { ...cells } }, () => {});
+}

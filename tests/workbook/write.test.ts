@@ -1,0 +1,88 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { starterSheets } from '../../src/sheets/index.js';
+import { type Block, NotEmpty } from '../../taskpane/host/host.js';
+import { workbookOf } from '../../taskpane/workbook/grid/place.js';
+import { insertStarter } from '../../taskpane/workbook/grid/sheets.js';
+import { writeBlock } from '../../taskpane/workbook/grid/write.js';
+import { type Calculated, calculateCells } from './headless.js';
+
+let sheet: Calculated;
+afterEach(() => sheet.dispose());
+
+const block: Block = {
+  rows: [
+    [{ text: '=not a formula', style: 'title' }],
+    [
+      { text: 'Mass', style: 'label' },
+      { number: 100, style: 'input' },
+    ],
+    [
+      { text: 'Moisture', style: 'label' },
+      { number: 0.65, format: '0.0 %', style: 'input' },
+    ],
+    [{}, { formula: (at) => `=POWDER.DRYMASS(${at(1, 1)},${at(2, 1)})`, style: 'result' }],
+  ],
+};
+const settled = () => sheet.grid.api.getFormula().onCalculationResultApplied(10_000);
+
+describe('a block written at the selection', () => {
+  it('calculates with addresses of its own place, and keeps text that looks like a formula', async () => {
+    sheet = await calculateCells([['first']]);
+    workbookOf(sheet.grid).getActiveSheet().getRange('C5').activate();
+    expect(writeBlock(sheet.grid, block, false)).toEqual({ address: 'C5:D8' });
+    await settled();
+    expect(sheet.at('C5')).toEqual({ sheet: 'Sheet 1', address: 'C5', value: '=not a formula' });
+    expect(sheet.at('D8')).toMatchObject({ formula: '=POWDER.DRYMASS(D6,D7)', value: 35 });
+  });
+
+  it('is refused where it would write over something, and writes nothing', async () => {
+    sheet = await calculateCells([[], [], ['', 'mine']]);
+    workbookOf(sheet.grid).getActiveSheet().getRange('A1').activate();
+    expect(() => writeBlock(sheet.grid, block, false)).toThrow(NotEmpty);
+    expect(() => writeBlock(sheet.grid, block, false)).toThrow('A1:B4 is not empty: something stands in B3.');
+    expect(sheet.at('A2').value).toBeNull();
+    expect(sheet.at('B3').value).toBe('mine');
+  });
+
+  it('is refused over an answer that spilled there', async () => {
+    sheet = await calculateCells([
+      ['=POWDER.DRYMASS(D1:D3,0.1)', '', '', 1],
+      ['', '', '', 2],
+      ['', '', '', 3],
+    ]);
+    workbookOf(sheet.grid).getActiveSheet().getRange('A2').activate();
+    expect(() => writeBlock(sheet.grid, block, false)).toThrow('something stands in A2');
+  });
+
+  it('writes over everything when told to, and one undo brings it all back', async () => {
+    sheet = await calculateCells([['mine'], [], ['', 'mine too']]);
+    workbookOf(sheet.grid).getActiveSheet().getRange('A1').activate();
+    writeBlock(sheet.grid, block, true);
+    await settled();
+    expect(sheet.at('B4').value).toBe(35);
+    workbookOf(sheet.grid).undo();
+    expect([sheet.at('A1').value, sheet.at('B3').value, sheet.at('A2').value]).toEqual(['mine', 'mine too', null]);
+    expect(sheet.at('B4').formula).toBeUndefined();
+  });
+
+  it('is refused where the sheet ends', async () => {
+    sheet = await calculateCells([['first']]);
+    workbookOf(sheet.grid).getActiveSheet().getRange('A4999').activate();
+    expect(() => writeBlock(sheet.grid, block, false)).toThrow('do not fit');
+  });
+});
+
+describe('a starter sheet that is inserted', () => {
+  it('gets a name of its own and calculates', async () => {
+    sheet = await calculateCells([['first']]);
+    const [starter] = starterSheets;
+    if (!starter) throw new Error('There is no starter sheet.');
+    insertStarter(sheet.grid, starter);
+    insertStarter(sheet.grid, starter);
+    await settled();
+    const sheets = workbookOf(sheet.grid).getSheets();
+    expect(sheets.map((one) => one.getSheetName())).toEqual(['Sheet 1', starter.name, `${starter.name} 2`]);
+    const cost = starter.names.newDose ?? '';
+    expect(sheets.slice(1).map((one) => Number(one.getRange(cost).getRawValue()) > 0)).toEqual([true, true]);
+  });
+});
