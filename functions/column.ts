@@ -20,9 +20,11 @@ export function fillColumn<E>(
   const keys = varying.map(({ key }) => key);
   const columns = varying.map(({ values }) => values);
   const [firstKey, firstColumn] = [keys[0] as string, columns[0] as Float64Array];
+  const [secondKey, secondColumn] = [keys[1] as string, columns[1] as Float64Array | undefined];
   for (let row = 0; row < rows; row++) {
     record[firstKey] = firstColumn[row];
-    for (let i = 1; i < keys.length; i++) record[keys[i] as string] = columns[i]?.[row];
+    if (secondColumn) record[secondKey] = secondColumn[row];
+    for (let i = 2; i < keys.length; i++) record[keys[i] as string] = columns[i]?.[row];
     const result: unknown = calculation.compute(record as never);
     const shown = typeof result === 'number' ? (result * down) / up - offset + 0 : Number.NaN;
     answers[row] = [Number.isFinite(shown) ? shown : other(result)];
