@@ -24,10 +24,11 @@ export function fillColumn<E>(
   for (let row = 0; row < rows; row++) {
     record[firstKey] = firstColumn[row];
     if (secondColumn) record[secondKey] = secondColumn[row];
-    for (let i = 2; i < keys.length; i++) record[keys[i] as string] = columns[i]?.[row];
+    for (let i = 2; i < keys.length; i++) record[keys[i] as string] = (columns[i] as Float64Array)[row];
     const result: unknown = calculation.compute(record as never);
     const shown = typeof result === 'number' ? (result * down) / up - offset + 0 : Number.NaN;
-    answers[row] = [Number.isFinite(shown) ? shown : other(result)];
+    // Two literals, so that rows of numbers stay arrays of plain doubles.
+    answers[row] = Number.isFinite(shown) ? [shown] : [other(result)];
   }
   return answers;
 }

@@ -68,11 +68,18 @@ export function fill<E>(
   return rows;
 }
 
-/** A record with every key in declared order, so that all records of a calculation share one hidden class. */
-function recordFor<E>({ inputs }: Calculation, fixed: Values, spreads: readonly Spread<E>[]): Values {
-  const record: Values = {};
-  for (const key of Object.keys(inputs)) record[key] = fixed[key];
-  for (const one of spreads) record[one.key] = one.values[0];
+/**
+ * One record a calculation, kept from call to call: were its hidden class to die with a call, the machine code made
+ * for it would die at the next garbage collection.
+ */
+const records = new WeakMap<Calculation, Values>();
+
+/** The calculation's record, every key in declared order with this call's fixed and first values. */
+function recordFor<E>(calculation: Calculation, fixed: Values, spreads: readonly Spread<E>[]): Values {
+  const first = new Map(spreads.map(({ key, values }) => [key, values[0]]));
+  const record = records.get(calculation) ?? {};
+  for (const key of Object.keys(calculation.inputs)) record[key] = first.has(key) ? first.get(key) : fixed[key];
+  records.set(calculation, record);
   return record;
 }
 

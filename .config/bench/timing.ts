@@ -23,14 +23,18 @@ function milliseconds(work: () => unknown, calls: number): number {
   return (performance.now() - start) / calls;
 }
 
-/** The least time of each over all rounds: everything that disturbs a timing makes it longer. */
-export function compare({ title, reference, aim, work, bare, calls = 1 }: Comparison): string {
+/** The least time over all rounds: everything that disturbs a timing makes it longer. */
+function leastTime(work: () => unknown, calls: number): number {
   let least = Number.POSITIVE_INFINITY;
-  let leastBare = Number.POSITIVE_INFINITY;
-  for (let round = 0; round < ROUNDS; round++) {
-    leastBare = Math.min(leastBare, milliseconds(bare, calls));
-    least = Math.min(least, milliseconds(work, calls));
-  }
+  for (let round = 0; round < ROUNDS; round++) least = Math.min(least, milliseconds(work, calls));
+  return least;
+}
+
+/** Times a piece of work between two timings of its reference, so that a change of the machine's pace shows less. */
+export function compare({ title, reference, aim, work, bare, calls = 1 }: Comparison): string {
+  const before = leastTime(bare, calls);
+  const least = leastTime(work, calls);
+  const leastBare = Math.min(before, leastTime(bare, calls));
   const ratio = (least / leastBare).toFixed(2);
   const shown = (time: number) => (time < 0.1 ? `${(1000 * time).toFixed(1)} µs` : `${time.toFixed(2)} ms`);
   return `| ${title} | ${shown(least)} | ${reference} | ${shown(leastBare)} | ${ratio} | ${aim ?? ''} |`;
