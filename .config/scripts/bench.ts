@@ -2,6 +2,7 @@ import { builtFunctions } from '../bench/builtFunctions.js';
 import { columns } from '../bench/columns.js';
 import { fits } from '../bench/fits.js';
 import { plans } from '../bench/plans.js';
+import { spread } from '../bench/spread.js';
 import { compare, HEADER } from '../bench/timing.js';
 import { build } from '../bundle.js';
 
@@ -9,4 +10,4 @@ import { build } from '../bundle.js';
 console.log(await build(['functions']));
 const fn = builtFunctions();
 console.log(HEADER);
-for (const comparison of [...columns(fn), ...fits(fn), ...plans(fn)]) console.log(compare(comparison));
+for (const comparison of [...columns(fn), ...fits(fn), ...plans(fn), ...spread(fn)]) console.log(compare(comparison));

@@ -46,15 +46,11 @@ export function answer(calculation: Calculation, si: Readonly<Record<string, unk
   return refusal === undefined ? calculation.compute(si as never) : refused(refusal);
 }
 
-/**
- * Evaluates one case of a calculation.
- * @param given one value an input, numbers in the input's own unit; text, blanks and the like are refused as in a cell.
- * @returns the answer's cells in the answer's unit, or the refusal, or why there is no answer. Never throws.
- */
-export function evaluateCells(
-  calculation: Calculation,
+/** Reads every input of one case: values in SI by key, or the first refusal. */
+export function readCells(
+  calculation: Pick<Calculation, 'inputs'>,
   given: Readonly<Record<string, Handed>>,
-): Answer | NoAnswer | Refused {
+): Record<string, unknown> | Refused {
   const si: Record<string, unknown> | Refused = readWhole(calculation, given);
   if (isRefused(si)) return si;
   for (const [key, input] of Object.entries(calculation.inputs)) {
@@ -64,6 +60,20 @@ export function evaluateCells(
     if (isRefused(value)) return value;
     si[key] = value;
   }
+  return si;
+}
+
+/**
+ * Evaluates one case of a calculation.
+ * @param given one value an input, numbers in the input's own unit; text, blanks and the like are refused as in a cell.
+ * @returns the answer's cells in the answer's unit, or the refusal, or why there is no answer. Never throws.
+ */
+export function evaluateCells(
+  calculation: Calculation,
+  given: Readonly<Record<string, Handed>>,
+): Answer | NoAnswer | Refused {
+  const si = readCells(calculation, given);
+  if (isRefused(si)) return si;
   const result = answer(calculation, si);
   return isRefused(result) || isNoAnswer(result) ? result : present(calculation.output, result);
 }

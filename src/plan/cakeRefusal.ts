@@ -4,7 +4,8 @@ import { PLAN } from './table.js';
 const PERMEABILITIES = ['aidPermeability', 'beerSolidsPermeability', 'stabiliserPermeability'] as const;
 const NEEDED = ['aidPermeability', 'beerSolidsPermeability'] as const;
 
-const labels = (keys: readonly (keyof typeof PLAN)[]): string =>
+/** "Body feed, Beer solids and Cake density". */
+export const labelsInWords = (keys: readonly (keyof typeof PLAN)[]): string =>
   keys
     .map((key) => PLAN[key].label)
     .join(', ')
@@ -16,7 +17,7 @@ export function cakeRefusal(plan: PlanValues): PlanRefusal | undefined {
   const given = PERMEABILITIES.filter((key) => plan[key] !== undefined);
   if (plan.cakeResistance !== undefined) {
     if (given.length === 0) return undefined;
-    const sentence = `Give either Cake resistance or permeabilities, but ${labels(given)} ${given.length > 1 ? 'are' : 'is'} given as well. Leave one way blank.`;
+    const sentence = `Give either Cake resistance or permeabilities, but ${labelsInWords(given)} ${given.length > 1 ? 'are' : 'is'} given as well. Leave one way blank.`;
     return { keys: ['cakeResistance', ...given], sentence };
   }
   const missing = NEEDED.filter((key) => plan[key] === undefined);
@@ -24,7 +25,7 @@ export function cakeRefusal(plan: PlanValues): PlanRefusal | undefined {
     const sentence =
       given.length === 0
         ? 'Neither Cake resistance nor permeabilities are given. Fit the resistance on a log (FITRUN), or Aid permeability and Beer solids permeability on several (FITFEED).'
-        : `${labels(missing)} ${missing.length > 1 ? 'are' : 'is'} missing or blank; the permeabilities stand together.`;
+        : `${labelsInWords(missing)} ${missing.length > 1 ? 'are' : 'is'} missing or blank; the permeabilities stand together.`;
     return { keys: [...missing, ...(given.length === 0 ? ['cakeResistance'] : [])], sentence };
   }
   if (!((plan.stabiliserDose ?? 0) > 0) || plan.stabiliserPermeability !== undefined) return undefined;

@@ -70,10 +70,12 @@ export function runOf(plan: RunPlan, bodyFeed = plan.bodyFeed): Run | NoAnswer {
   };
 }
 
-/** What ends the run; a tie names all. */
-export function endsBy({ until, volume }: Run): string {
-  return (Object.keys(until) as End[]).filter((end) => until[end] <= volume * (1 + TIE)).join(' and ');
-}
+/** What ends the run; a tie has all. */
+export const endsOf = ({ until, volume }: Run): readonly End[] =>
+  (Object.keys(until) as End[]).filter((end) => until[end] <= volume * (1 + TIE));
+
+/** What ends the run, in words; a tie names all. */
+export const endsBy = (run: Run): string => endsOf(run).join(' and ');
 
 /** Dry solids laid on the precoat after so much beer, kg per m² of septum. */
 const laidAfter = ({ plan, solids }: Run, volume: number): number => (solids.total * volume) / plan.area;
