@@ -21,7 +21,8 @@ function common(name: Part, entry: string): Configuration {
     entry: { [name]: path(entry) },
     target: ['web', target],
     devtool: false,
-    output: { path: dist, filename: '[name].js', publicPath: '' },
+    // Parts of the pane that load later stand beside those of the workbook in one folder.
+    output: { path: dist, filename: '[name].js', chunkFilename: `${name}.[name].js`, publicPath: '' },
     resolve: { extensions: ['.ts', '.tsx', '.js'], extensionAlias: { '.js': ['.ts', '.tsx', '.js'] } },
     module: {
       rules: [

@@ -22,7 +22,16 @@ export function embeddedHost(opened: Promise<OpenedWorkbook>): Host {
         stop();
       };
     },
+    read: async (references) => (await opened).read(references),
     write: async (block, options) => (await opened).write(block, options?.overwrite ?? false),
     insertSheet: async (sheet) => (await opened).insertSheet(sheet),
+    readAll: async (options) => {
+      const contents = (await opened).readAll();
+      options?.signal?.throwIfAborted();
+      options?.onProgress?.(1);
+      return contents;
+    },
+    goTo: async (reference) => (await opened).goTo(reference),
+    copyWithValues: async (ending) => (await opened).copyWithValues(ending),
   };
 }

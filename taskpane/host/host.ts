@@ -1,6 +1,11 @@
 import type { CellStyle, StarterSheet } from '../../src/sheets/sheet.js';
+import type { Reference } from './reference.js';
+import type { ReadingOptions, WorkbookContents } from './workbookContents.js';
 
 export type CellContent = number | string | boolean | null;
+
+/** Rows of cells, all equally long. */
+export type Cells = readonly (readonly CellContent[])[];
 
 export interface Selection {
   readonly sheet: string;
@@ -39,9 +44,20 @@ export interface Host {
   /** Calls the listener at each change of selection or of the selected cell's value; the result ends it. */
   onSelection(listener: (selection: Selection) => void): () => void;
   /**
+   * What stands in each place, all read at once. An error cell is its code, such as `#N/A`; a place that the
+   * workbook does not have is undefined.
+   */
+  read(references: readonly Reference[]): Promise<readonly (Cells | undefined)[]>;
+  /**
    * Refuses with a `NotEmpty`, and a sentence, where it would overwrite cells that are not empty; a place of the
    * block that holds nothing has to be free too, since an answer may spill there.
    */
   write(block: Block, options?: { readonly overwrite?: boolean }): Promise<{ readonly address: string }>;
   insertSheet(sheet: StarterSheet): Promise<void>;
+  /** Reads every sheet in a few bulk reads. Rejects with the signal's reason once it is aborted. */
+  readAll(options?: ReadingOptions): Promise<WorkbookContents>;
+  /** Shows the place behind a reference and selects it. */
+  goTo(reference: Reference): Promise<void>;
+  /** Puts a copy of the shown sheet beside it, in which formulas are values. Its name gets the ending. */
+  copyWithValues(ending: string): Promise<{ readonly name: string }>;
 }

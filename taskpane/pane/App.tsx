@@ -1,18 +1,30 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Host } from '../host/host.js';
-import { languageOf } from '../texts/texts.js';
+import { languageOf, type Texts } from '../texts/texts.js';
 import { Functions } from './Functions.js';
 import { Heading } from './Heading.js';
-import { Help } from './Help.js';
 import { SelectedCell } from './SelectedCell.js';
-import { Sheets } from './Sheets.js';
+import { sentenceFrom } from './sentenceFrom.js';
 import { SettingContext, settingFor } from './setting.js';
 import { type TabName, Tabs } from './Tabs.js';
+import { useOtherTabs } from './useOtherTabs.js';
 
-/** The whole pane: the selected cell on top, then functions, sheets and help behind tabs. */
-export function App({ host, locale }: { readonly host: Host; readonly locale: string }) {
-  const setting = useMemo(() => settingFor(locale, host.name), [locale, host.name]);
+interface Props {
+  readonly host: Host;
+  readonly locale: string;
+  readonly texts: Texts;
+}
+
+/** The whole pane: the selected cell on top, then functions, check, sheets and help behind tabs. */
+export function App({ host, locale, texts }: Props) {
+  const setting = useMemo(() => settingFor(texts, locale, host.name), [texts, locale, host.name]);
   const [tab, setTab] = useState<TabName>('functions');
+  const { parts, error } = useOtherTabs(tab !== 'functions');
+  const failure = error !== undefined && (
+    <p class="pb-refusal" role="alert">
+      {sentenceFrom(error, texts)}
+    </p>
+  );
   const [chosen, setChosen] = useState<string>();
   const [query, setQuery] = useState('');
   const [opened, setOpened] = useState<readonly string[]>([]);
@@ -35,8 +47,16 @@ export function App({ host, locale }: { readonly host: Host; readonly locale: st
           onTab={setTab}
           panels={{
             functions: <Functions host={host} chosen={chosen} onChoose={setChosen} {...list} />,
-            sheets: <Sheets host={host} />,
-            help: <Help />,
+            check: parts ? <parts.Check host={host} /> : failure,
+            sheets: parts ? (
+              <>
+                <parts.Sheets host={host} />
+                <parts.Share host={host} />
+              </>
+            ) : (
+              failure
+            ),
+            help: parts ? <parts.Help /> : failure,
           }}
         />
       </Frame>

@@ -7,10 +7,13 @@ export function Help() {
   const { texts, host } = useSetting();
   const { help } = texts;
   const notes = [
+    [help.busy, help.busyText],
     [help.blank, help.blankText],
     [help.shares, help.sharesText],
     [help.limits, help.limitsText],
     [help.columns, help.columnsText],
+    [help.loading, help.loadingText],
+    [help.sharing, help.sharingText],
   ] as const;
   return (
     <div class="pb-prose">

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
-import { catalogue } from '../../src/catalogue.js';
 import type { CellContent, Host, Selection } from '../host/host.js';
 import { FormulaCode } from './FormulaCode.js';
 import { Heading } from './Heading.js';
+import { useReading } from './picture/useReading.js';
 import { type Setting, useSetting } from './setting.js';
 
 /** What is in the selected cell of the workbook, kept up to date. */
@@ -39,11 +39,6 @@ function sentenceOf({ message, value, formula }: Selection, { texts, host }: Set
   return meaning && (telling && host === 'excel' ? `${meaning} ${texts.help.whereExcel}` : meaning);
 }
 
-const calledIn = (formula: string | undefined): readonly string[] => {
-  const text = formula?.toUpperCase() ?? '';
-  return catalogue.filter(({ id }) => text.includes(`POWDER.${id}(`)).map(({ id }) => id);
-};
-
 interface Props {
   readonly host: Host;
   readonly onExplain: (id: string) => void;
@@ -53,51 +48,60 @@ export function SelectedCell({ host, onExplain }: Props) {
   const setting = useSetting();
   const { texts } = setting;
   const selection = useSelection(host);
+  const reading = useReading(selection?.formula !== undefined);
+  const ids = reading?.readFormula(selection?.formula ?? '').ids ?? [];
+  const [explaining, setExplaining] = useState(true);
   const sentence = selection && sentenceOf(selection, setting);
   const title = selection?.value === '#N/A' ? texts.selected.noAnswer : texts.selected.refused;
   return (
-    <section class="pb-selected" aria-labelledby="pb-selected">
-      <div class="pb-selected-head">
-        <Heading level={2} id="pb-selected">
-          {texts.selected.heading}
-        </Heading>
-        {selection && (
-          <span>
-            {selection.sheet} · <strong>{selection.address}</strong>
-          </span>
-        )}
-      </div>
-      {selection ? (
-        <dl>
-          {selection.formula && (
-            <div>
-              <dt>{texts.selected.formula}</dt>
-              <dd>
-                <FormulaCode text={selection.formula} />
-              </dd>
-            </div>
+    <>
+      <section class="pb-selected" aria-labelledby="pb-selected">
+        <div class="pb-selected-head">
+          <Heading level={2} id="pb-selected">
+            {texts.selected.heading}
+          </Heading>
+          {selection && (
+            <span>
+              {selection.sheet} · <strong>{selection.address}</strong>
+            </span>
           )}
-          <div>
-            <dt>{texts.selected.value}</dt>
-            <dd>{inWords(selection.value, setting)}</dd>
-          </div>
-        </dl>
-      ) : (
-        <p class="pb-quiet">{texts.selected.none}</p>
-      )}
-      <div aria-live="polite">
-        {sentence && (
-          <p class="pb-refusal">
-            {selection.message && <strong>{title}. </strong>}
-            <span lang={selection.message ? 'en' : undefined}>{sentence}</span>
-          </p>
+        </div>
+        {selection ? (
+          <dl>
+            {selection.formula && (
+              <div>
+                <dt>{texts.selected.formula}</dt>
+                <dd>
+                  <FormulaCode text={selection.formula} />
+                </dd>
+              </div>
+            )}
+            <div>
+              <dt>{texts.selected.value}</dt>
+              <dd>{inWords(selection.value, setting)}</dd>
+            </div>
+          </dl>
+        ) : (
+          <p class="pb-quiet">{texts.selected.none}</p>
         )}
-      </div>
-      {calledIn(selection?.formula).map((id) => (
-        <button key={id} type="button" class="pb-link" onClick={() => onExplain(id)}>
-          {texts.selected.explain(`POWDER.${id}`)}
-        </button>
-      ))}
-    </section>
+        <div aria-live="polite">
+          {sentence && (
+            <p class="pb-refusal">
+              {selection.message && <strong>{title}. </strong>}
+              <span lang={selection.message ? 'en' : undefined}>{sentence}</span>
+            </p>
+          )}
+        </div>
+        {ids.map((id) => (
+          <button key={id} type="button" class="pb-link" onClick={() => onExplain(id)}>
+            {texts.selected.explain(`POWDER.${id}`)}
+          </button>
+        ))}
+        {reading && selection && ids.length > 0 && <reading.PictureOf host={host} selection={selection} />}
+      </section>
+      {reading && selection && ids.length > 0 && (
+        <reading.Explanation host={host} selection={selection} open={explaining} onOpen={setExplaining} />
+      )}
+    </>
   );
 }

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import { useSetting } from './setting.js';
 
-const NAMES = ['functions', 'sheets', 'help'] as const;
+const NAMES = ['functions', 'check', 'sheets', 'help'] as const;
 export type TabName = (typeof NAMES)[number];
 
 interface Props {

@@ -1,5 +1,5 @@
 import { excelHost } from '../host/excel.js';
-import { languageOf, textsFor } from '../texts/texts.js';
+import { languageOf, loadTexts } from '../texts/texts.js';
 import { mountPane } from './mount.js';
 
 /** Excel's own language where there is one; its numbers follow it. */
@@ -10,15 +10,15 @@ async function start(element: HTMLElement): Promise<void> {
   const locale = localeOf();
   document.documentElement.lang = languageOf(locale);
   if (host === Office.HostType.Excel) {
-    mountPane(element, excelHost(), locale);
-    return;
+    return mountPane(element, excelHost(), locale);
   }
+  const texts = await loadTexts(locale);
   const main = document.createElement('main');
   main.className = 'pb-pane pb-outside';
   const title = document.createElement('h1');
   const sentence = document.createElement('p');
-  title.textContent = textsFor(locale).pane;
-  sentence.textContent = textsFor(locale).outside;
+  title.textContent = texts.pane;
+  sentence.textContent = texts.outside;
   main.append(title, sentence);
   element.replaceChildren(main);
 }

@@ -1,5 +1,6 @@
 import { render } from 'preact';
 import type { Host } from '../host/host.js';
+import { loadTexts } from '../texts/texts.js';
 import { App } from './App.js';
 import './pane.css';
 import './controls.css';
@@ -7,11 +8,15 @@ import './parts.css';
 import './card.css';
 import './fields.css';
 import './range.css';
+import './explain/explain.css';
+import './check/check.css';
+import './picture/picture.css';
 
 /**
- * Shows the pane inside an element of the page.
+ * Shows the pane inside an element of the page, once its language is loaded.
  * @param locale the user's language and country; it settles words and decimal marks.
  */
-export function mountPane(element: HTMLElement, host: Host, locale: string = navigator.language): void {
-  render(<App host={host} locale={locale} />, element);
+export async function mountPane(element: HTMLElement, host: Host, locale: string = navigator.language): Promise<void> {
+  const texts = await loadTexts(locale);
+  render(<App host={host} locale={locale} texts={texts} />, element);
 }

@@ -1,6 +1,6 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import { type Texts, textsFor } from '../texts/texts.js';
+import type { Texts } from '../texts/texts.js';
 import { type Formats, formatsFor } from './formats.js';
 
 /** What every part of the pane needs to know: the words, the numbers and the page around it. */
@@ -10,12 +10,16 @@ export interface Setting {
   readonly host: 'excel' | 'embedded';
 }
 
-export const settingFor = (locale: string, host: Setting['host']): Setting => ({
-  texts: textsFor(locale),
+export const settingFor = (texts: Texts, locale: string, host: Setting['host']): Setting => ({
+  texts,
   formats: formatsFor(locale),
   host,
 });
 
-export const SettingContext = createContext<Setting>(settingFor('en', 'excel'));
+export const SettingContext = createContext<Setting | undefined>(undefined);
 
-export const useSetting = (): Setting => useContext(SettingContext);
+export function useSetting(): Setting {
+  const setting = useContext(SettingContext);
+  if (!setting) throw new Error('A part of the pane stands outside of it.');
+  return setting;
+}

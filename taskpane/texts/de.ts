@@ -1,9 +1,13 @@
+import { check } from './check.de.js';
+import { explain } from './explain.de.js';
+import { picture } from './picture.de.js';
+import { share } from './share.de.js';
 import type { Texts } from './texts.js';
 
 /** Every word of the pane that no declaration holds, in German. */
 export const de: Texts = {
   pane: 'Powderbook',
-  tabs: { functions: 'Funktionen', sheets: 'Blätter', help: 'Hilfe' },
+  tabs: { functions: 'Funktionen', check: 'Prüfen', sheets: 'Blätter', help: 'Hilfe' },
   sections: 'Teile des Fensters',
   outside:
     'Diese Seite gehört in Excel: Öffnen Sie Powderbook dort über das Menüband. Für den Browser allein gibt es workbook.html, die eingebettete Arbeitsmappe.',
@@ -20,9 +24,13 @@ export const de: Texts = {
     noAnswer: 'Keine Antwort',
     explain: (id) => `${id} erklären`,
   },
+  explain,
+  picture,
+  check,
+  share,
   list: {
     search: 'Funktionen suchen',
-    hint: 'Ein Name, ein Wort oder eine Eingabe (auf Englisch), etwa moisture',
+    hint: 'Ein Name, ein Wort oder eine Frage: Wie lange dauert mein Lauf?',
     count: (shown, all) => `${shown} von ${all} Funktionen`,
     nothing: 'Keine Funktion passt. Versuchen Sie ein anderes Wort oder weniger Buchstaben.',
     clear: 'Alle Funktionen zeigen',
@@ -91,7 +99,21 @@ export const de: Texts = {
       '#CALC!': 'In deutschem Excel #KALK!. Excel bekam etwas, das nicht in Zellen passt, etwa einen leeren Bereich.',
       '#SPILL!':
         'In deutschem Excel #ÜBERLAUF!. Die Antwort braucht mehrere Zellen, und in einer davon steht etwas. Leeren oder verschieben Sie sie.',
+      '#DIV/0!': 'Eine Eingabezelle zeigt diesen Fehler, und die Funktion gibt ihn weiter: Sehen Sie zuerst dort nach.',
+      '#NUM!':
+        'In deutschem Excel #ZAHL!. Eine Eingabezelle zeigt diesen Fehler, und die Funktion gibt ihn weiter: Sehen Sie zuerst dort nach.',
+      '#REF!':
+        'In deutschem Excel #BEZUG!. Eine Eingabezelle zeigt diesen Fehler, und die Funktion gibt ihn weiter: Sehen Sie zuerst dort nach.',
     },
+    busy: 'Warum in einer Zelle #BUSY! steht',
+    busyText:
+      'In deutschem Excel #BESCHÄFTIGT!. Excel rechnet Funktionen von Add-Ins neben den eigenen und zeigt das, bis sie antworten, meist weniger als eine Sekunde. Eine Kette von Zellen, die aufeinander warten, braucht an jedem Glied länger: Eine Formel über eine ganze Spalte ist schneller. Bleibt es eine Minute stehen, öffnen Sie Powderbook über das Menüband und rechnen Sie mit Strg+Alt+F9 neu. Die eingebettete Arbeitsmappe kennt das nicht.',
+    loading: 'Powderbook in Excel laden',
+    loadingText:
+      'Excel fragt einmal nach der Datei manifest.xml. Im Web: Add-Ins, Weitere Add-Ins, Meine Add-Ins, Mein Add-In hochladen. In einer Firma verteilt es die Verwaltung über das Admin Center. Danach öffnet die Schaltfläche im Menüband dieses Fenster, und die Funktionen sind da, solange eine Arbeitsmappe offen ist; eine Arbeitsmappe mit #NAME? wurde geöffnet, bevor sie geladen waren.',
+    sharing: 'Eine Arbeitsmappe weitergeben',
+    sharingText:
+      'Wer das Add-In nicht hat, sieht die letzten Zahlen, bis das Blatt neu gerechnet wird, und danach #NAME?. Unter „Blätter“ macht „Kopie mit Werten anlegen“ eine Kopie, die überall die Zahlen zeigt.',
     whereExcel: 'In Excel erscheint der Satz, wenn Sie auf das Zeichen neben der Zelle zeigen.',
     whereEmbedded: 'Der Satz steht oben in diesem Fenster, wenn Sie die Zelle auswählen.',
     blank: 'Leere Zellen und 0',

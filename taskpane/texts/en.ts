@@ -1,7 +1,12 @@
+import { check } from './check.en.js';
+import { explain } from './explain.en.js';
+import { picture } from './picture.en.js';
+import { share } from './share.en.js';
+
 /** Every word of the pane that no declaration holds, in English. Its shape is what another language must fill. */
 export const en = {
   pane: 'Powderbook',
-  tabs: { functions: 'Functions', sheets: 'Sheets', help: 'Help' },
+  tabs: { functions: 'Functions', check: 'Check', sheets: 'Sheets', help: 'Help' },
   sections: 'Parts of the pane',
   outside:
     'This page belongs inside Excel: open Powderbook there from the ribbon. In a browser on its own, use workbook.html, the embedded workbook.',
@@ -18,9 +23,13 @@ export const en = {
     noAnswer: 'No answer',
     explain: (id: string) => `Explain ${id}`,
   },
+  explain,
+  picture,
+  check,
+  share,
   list: {
     search: 'Search functions',
-    hint: 'A name, a word or an input, such as moisture',
+    hint: 'A name, a word, or a question: how long does my run last?',
     count: (shown: string, all: string) => `${shown} of ${all} functions`,
     nothing: 'No function matches. Try another word, or fewer letters.',
     clear: 'Show all functions',
@@ -86,7 +95,19 @@ export const en = {
         'The name is not known: it is misspelt, or the functions are not loaded. In Excel, open Powderbook from the ribbon, then recalculate with Ctrl+Alt+F9. Whoever has the file without the add-in sees this too.',
       '#CALC!': 'Excel was handed something that it cannot put into cells, such as an empty range.',
       '#SPILL!': 'The answer needs several cells, and something stands in one of them. Clear or move it.',
+      '#DIV/0!': 'An input cell shows this error, and the function hands it on: look at that cell first.',
+      '#NUM!': 'An input cell shows this error, and the function hands it on: look at that cell first.',
+      '#REF!': 'An input cell shows this error, and the function hands it on: look at that cell first.',
     },
+    busy: 'Why a cell says #BUSY!',
+    busyText:
+      'Excel calculates add-in functions beside its own and shows #BUSY! until they answer, mostly for less than a second. A chain of cells that wait for each other takes longer at each link: one formula over a whole column is quicker. Where it stays for a minute, open Powderbook from the ribbon and recalculate with Ctrl+Alt+F9. The embedded workbook has no such moment.',
+    loading: 'Loading Powderbook into Excel',
+    loadingText:
+      'Excel asks for the file manifest.xml once. On the web: Add-ins, More Add-ins, My Add-ins, Upload My Add-in. In a company the administrator hands it out from the admin centre. After that the button in the ribbon opens this pane, and the functions are there while a workbook is open; a workbook that shows #NAME? has been opened before they were loaded.',
+    sharing: 'Passing a workbook on',
+    sharingText:
+      'Whoever lacks the add-in sees the last figures until the sheet is calculated anew, and #NAME? from then on. Under Sheets, “Make a copy with values” makes a copy that shows the figures everywhere.',
     whereExcel: 'In Excel the sentence shows when you point at the mark beside the cell.',
     whereEmbedded: 'The sentence stands at the top of this pane when you select the cell.',
     blank: 'Blank cells and 0',

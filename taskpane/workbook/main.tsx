@@ -27,6 +27,8 @@ function showingSheet(host: Host): Host {
     ...host,
     write: (block, options) => shown(host.write(block, options)),
     insertSheet: (sheet) => shown(host.insertSheet(sheet)),
+    goTo: (reference) => shown(host.goTo(reference)),
+    copyWithValues: (ending) => shown(host.copyWithValues(ending)),
   };
 }
 
@@ -40,7 +42,7 @@ async function exchange(work: () => Promise<void>) {
 
 function start(container: HTMLElement, pane: HTMLElement) {
   const opened = open({ store, container, starter: dosing, language: navigator.language });
-  mountPane(pane, showingSheet(embeddedHost(opened.then(({ workbook }) => workbook))));
+  void mountPane(pane, showingSheet(embeddedHost(opened.then(({ workbook }) => workbook))));
   moveWithF6(store, pane, () => store.state.workbook?.focus());
   opened.then(
     (result) => {

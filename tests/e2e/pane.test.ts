@@ -115,7 +115,7 @@ describe('the pane in Excel', () => {
     await region.getByText('B5').waitFor();
     expect(await region.locator('[aria-live="polite"]').textContent()).toContain('An input was refused.');
     await region.getByRole('button', { name: 'Explain POWDER.DRYMASS' }).click();
-    await page.getByRole('heading', { name: 'POWDER.DRYMASS' }).waitFor();
+    await page.getByRole('article').getByRole('heading', { name: 'POWDER.DRYMASS' }).waitFor();
   });
 
   it('inserts a starter sheet as a new tab', async () => {

@@ -34,10 +34,23 @@ async function faultsOfEveryView(page: Page): Promise<string[]> {
   await choose(page, 'DRYMASS');
   await page.getByRole('textbox').first().fill('-1');
   found.push(...(await faults(page, 'a refused input')));
-  for (const tab of [1, 2]) {
+  for (const tab of [1, 2, 3]) {
     await page.getByRole('tab').nth(tab).click();
+    await page.getByRole('tabpanel').locator('p').first().waitFor();
     found.push(...(await faults(page, `tab ${tab}`)));
   }
+  await page.evaluate(() => {
+    const sheet = window.book.sheets.get('Sheet1');
+    sheet?.contents.set('4,1', '=POWDER.BODYFEED(300,POWDER.SWAPDOSE(-1,"hydrogel","adsorptive"))');
+    sheet?.results.set('4,1', '#VALUE!');
+    return window.book.select(4, 1);
+  });
+  await page.locator('.pb-explained .pb-call .pb-call').waitFor();
+  found.push(...(await faults(page, 'an explained cell')));
+  await page.getByRole('tab').nth(1).click();
+  await page.locator('.pb-check .pb-primary').click();
+  await page.locator('.pb-findings').first().waitFor();
+  found.push(...(await faults(page, 'what the check found')));
   return found;
 }
 

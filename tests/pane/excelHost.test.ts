@@ -3,6 +3,7 @@ import { starterSheets } from '../../src/sheets/index.js';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
 import { excelHost } from '../../taskpane/host/excel.js';
 import { type Block, NotEmpty, type Selection } from '../../taskpane/host/host.js';
+import { collection } from './collection.js';
 import type { FakeBook, FakeSheet } from './fakeBook.js';
 import { fakeExcel } from './fakeExcel.js';
 import { fakeRange } from './fakeRange.js';
@@ -12,7 +13,7 @@ let book: FakeBook;
 const sheet = (name = 'Sheet1') => book.sheets.get(name) as FakeSheet;
 
 beforeEach(() => {
-  const fake = fakeExcel({ loadable, fakeRange });
+  const fake = fakeExcel({ loadable, fakeRange, collection });
   book = fake.book;
   vi.stubGlobal('Excel', fake.Excel);
 });

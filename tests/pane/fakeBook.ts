@@ -1,6 +1,9 @@
 /** What the fake workbook holds, for tests to look at and to arrange. */
 export interface FakeBook {
   readonly sheets: Map<string, FakeSheet>;
+  /** Names of the whole workbook, each a sheet and a rectangle on it. */
+  readonly names: Map<string, FakeArea>;
+  readonly tables: Map<string, { readonly area: FakeArea; readonly columns: readonly string[] }>;
   active: { sheet: string; row: number; column: number };
   /** While true, every request is refused, as in Excel while a cell is edited. */
   editing: boolean;
@@ -11,6 +14,9 @@ export interface FakeBook {
   listeners(): number;
 }
 
+/** A rectangle: sheet, row and column from 0, and how many of each. */
+export type FakeArea = readonly [sheet: string, row: number, column: number, rows: number, columns: number];
+
 export interface FakeSheet {
   /** By `row,column` from 0: what was put in, what a formula gives, the number format, validation and look. */
   readonly contents: Map<string, string | number>;
@@ -20,6 +26,8 @@ export interface FakeSheet {
   readonly looks: Map<string, Record<string, unknown>>;
   readonly widths: Map<number, number>;
   readonly names: Map<string, string>;
+  /** How far the answer of a formula reaches, by its place. */
+  readonly spills: Map<string, readonly [rows: number, columns: number]>;
   frozen: number;
   printed: string;
 }

@@ -1,10 +1,12 @@
-import type { FakeBook, FakeSheet, Queue } from './fakeBook.js';
+import type { collection as Collection } from './collection.js';
+import type { FakeArea, FakeBook, FakeSheet, Queue } from './fakeBook.js';
 import type { fakeRange as FakeRange } from './fakeRange.js';
 import type { loadable as Loadable } from './loadable.js';
 
 export interface FakeParts {
   readonly loadable: typeof Loadable;
   readonly fakeRange: typeof FakeRange;
+  readonly collection: typeof Collection;
 }
 
 /**
@@ -12,7 +14,7 @@ export interface FakeParts {
  * read before it was loaded and the context synchronised, and nothing is written before then either. It refers to
  * nothing outside itself, so that a browser can be given its source.
  */
-export function fakeExcel({ loadable, fakeRange }: FakeParts) {
+export function fakeExcel({ loadable, fakeRange, collection }: FakeParts) {
   const coded = (code: string, message = code) => Object.assign(new Error(message), { code });
   const number = (word: string) => [...word].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
   const blankSheet = (): FakeSheet => ({
@@ -23,6 +25,7 @@ export function fakeExcel({ loadable, fakeRange }: FakeParts) {
     looks: new Map(),
     widths: new Map(),
     names: new Map(),
+    spills: new Map(),
     frozen: 0,
     printed: '',
   });
@@ -32,6 +35,8 @@ export function fakeExcel({ loadable, fakeRange }: FakeParts) {
   };
   const book: FakeBook = {
     sheets: new Map([['Sheet1', blankSheet()]]),
+    names: new Map(),
+    tables: new Map(),
     active: { sheet: 'Sheet1', row: 0, column: 0 },
     editing: false,
     syncs: 0,
@@ -46,21 +51,77 @@ export function fakeExcel({ loadable, fakeRange }: FakeParts) {
   const range = (queue: Queue, where: () => FakeBook['active'], rows: number, columns: number) =>
     fakeRange({ book, loadable, coded }, queue, where, rows, columns);
 
-  function worksheet(queue: Queue, name: string) {
+  /** A rectangle that the workbook may not have; what it is, is known once it is asked for. */
+  const perhaps = (queue: Queue, find: () => FakeArea | undefined) => {
+    const [sheet = '', row = 0, column = 0, rows = 1, columns = 1] = find() ?? [];
+    const nothing = () => 0;
+    const extent = { rowIndex: nothing, columnIndex: nothing, rowCount: nothing, columnCount: nothing };
+    const missing = loadable(coded, queue, { ...extent, isNullObject: () => true, values: () => [[]] });
+    return find() ? range(queue, () => ({ sheet, row, column }), rows, columns) : missing;
+  };
+  const named = (queue: Queue, find: () => FakeArea | undefined) =>
+    Object.assign(loadable(coded, queue, { isNullObject: () => find() === undefined }), {
+      getRangeOrNullObject: () => perhaps(queue, find),
+      getDataBodyRange: () => perhaps(queue, find),
+    });
+  const ownName = (sheet: string, name: string): FakeArea | undefined => {
+    const [, letters, row] = /^([A-Z]+)(\d+)$/.exec(book.sheets.get(sheet)?.names.get(name) ?? '') ?? [];
+    return letters ? [sheet, Number(row) - 1, number(letters), 1, 1] : undefined;
+  };
+  const usedOf = (name: string): FakeArea | undefined => {
+    const places = [...(book.sheets.get(name)?.contents.keys() ?? [])].map((key) => key.split(',').map(Number));
+    if (places.length === 0) return undefined;
+    const [rows, columns] = [places.map(([row = 0]) => row), places.map(([, column = 0]) => column)];
+    const [top, left] = [Math.min(...rows), Math.min(...columns)];
+    return [name, top, left, Math.max(...rows) - top + 1, Math.max(...columns) - left + 1];
+  };
+
+  const ofSheet = (sheet: string) => () =>
+    [...(book.sheets.get(sheet)?.names ?? [])].map(([name, place]) => ({ name, formula: `='${sheet}'!${place}` }));
+
+  function worksheet(queue: Queue, first: string): Record<string, unknown> {
+    let name = first;
     const sheet = () => book.sheets.get(name) as FakeSheet;
     const cell = (row: number, column: number) => range(queue, () => ({ sheet: name, row, column }), 1, 1);
-    return {
+    const rename = (wanted: string) => {
+      book.sheets.set(wanted, sheet());
+      book.sheets.delete(name);
+      name = wanted;
+    };
+    const own = loadable(
+      coded,
+      queue,
+      { name: () => name, isNullObject: () => !book.sheets.has(name) },
+      { name: rename as never },
+    );
+    const copy = (_: 'After', beside: { name: string }) => {
+      const copied = `${beside.name} copy`;
+      queue.push(() => {
+        const { contents, results, formats, ...rest } = sheet();
+        const maps = { contents: new Map(contents), results: new Map(results), formats: new Map(formats) };
+        book.sheets.set(copied, { ...rest, ...maps });
+      });
+      return worksheet(queue, copied);
+    };
+    return Object.assign(own, {
+      copy,
       getRange: (a1: string) => {
         const [, column = '', row = ''] = /^([A-Z]+)(\d+)$/.exec(a1) ?? [];
         return Object.assign(cell(Number(row) - 1, number(column)), { a1 });
       },
       getCell: cell,
-      names: { add: (key: string, { a1 }: { a1: string }) => queue.push(() => sheet().names.set(key, a1)) },
+      getRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
+        range(queue, () => ({ sheet: name, row, column }), rows, columns),
+      getUsedRangeOrNullObject: () => perhaps(queue, () => usedOf(name)),
+      names: Object.assign(collection(coded, queue, ofSheet(first)), {
+        getItemOrNullObject: (key: string) => named(queue, () => ownName(name, key)),
+        add: (key: string, { a1 }: { a1: string }) => queue.push(() => sheet().names.set(key, a1)),
+      }),
       freezePanes: { freezeRows: (rows: number) => queue.push(() => Object.assign(sheet(), { frozen: rows })) },
       pageLayout: { setPrintTitleRows: (rows: string) => queue.push(() => Object.assign(sheet(), { printed: rows })) },
       activate: () => queue.push(() => Object.assign(book, { active: { sheet: name, row: 0, column: 0 } })),
       delete: () => queue.push(() => book.sheets.delete(name)),
-    };
+    });
   }
 
   function contextOf() {
@@ -73,25 +134,41 @@ export function fakeExcel({ loadable, fakeRange }: FakeParts) {
         return { remove: () => queue.push(() => handlers.delete(own)) };
       },
     };
-    const worksheets = Object.assign(
-      loadable(coded, queue, { 'items/name': () => [...book.sheets.keys()].map((name) => ({ name })) }),
-      {
-        add: (name: string) => {
-          queue.push(() => {
-            if (book.sheets.has(name)) throw coded('ItemAlreadyExists');
-            book.sheets.set(name, blankSheet());
-          });
-          return worksheet(queue, name);
-        },
-        getItem: (name: string) => worksheet(queue, name),
-        onChanged: event,
-        onCalculated: event,
+    const present = () => [...book.sheets.keys()].map((name) => Object.assign({}, worksheet(queue, name), { name }));
+    const worksheets = Object.assign(collection(coded, queue, present), {
+      add: (name: string) => {
+        queue.push(() => {
+          if (book.sheets.has(name)) throw coded('ItemAlreadyExists');
+          book.sheets.set(name, blankSheet());
+        });
+        return worksheet(queue, name);
       },
-    );
-    Object.defineProperty(worksheets, 'items', { get: () => (worksheets as never)['items/name'] });
+      getItem: (name: string) => worksheet(queue, name),
+      getItemOrNullObject: (name: string) => worksheet(queue, name),
+      onChanged: event,
+      onCalculated: event,
+      getActiveWorksheet: () => worksheet(queue, book.active.sheet),
+    });
     const here = () => book.active;
+    const area = ([sheet, row, column]: FakeArea) => `'${sheet}'!$${String.fromCharCode(65 + column)}$${row + 1}`;
+    const ofBook = () => [...book.names].map(([name, place]) => ({ name, formula: `=${area(place)}` }));
+    const names = Object.assign(collection(coded, queue, ofBook), {
+      getItemOrNullObject: (name: string) => named(queue, () => book.names.get(name)),
+    });
+    const tables = {
+      getItemOrNullObject: (name: string) => {
+        const area = (): FakeArea | undefined => book.tables.get(name)?.area;
+        const columnOf = (title: string) => (): FakeArea | undefined => {
+          const [sheet, row, column, rows] = area() ?? [];
+          const index = book.tables.get(name)?.columns.indexOf(title) ?? -1;
+          return sheet === undefined || index < 0 ? undefined : [sheet, row ?? 0, (column ?? 0) + index, rows ?? 0, 1];
+        };
+        const columns = { getItemOrNullObject: (title: string) => named(queue, columnOf(title)) };
+        return Object.assign(named(queue, area), { columns });
+      },
+    };
     return {
-      workbook: { getActiveCell: () => range(queue, here, 1, 1), onSelectionChanged: event, worksheets },
+      workbook: { getActiveCell: () => range(queue, here, 1, 1), onSelectionChanged: event, worksheets, names, tables },
       async sync() {
         book.syncs += 1;
         const work = queue.splice(0);

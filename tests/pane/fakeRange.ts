@@ -76,6 +76,9 @@ export function fakeRange(
     queue,
     {
       address,
+      isNullObject: () => false,
+      rowCount: () => rows,
+      columnCount: () => columns,
       rowIndex: () => where().row,
       columnIndex: () => where().column,
       formulas: () => {
@@ -92,11 +95,29 @@ export function fakeRange(
   return Object.assign(own, {
     format: Object.assign(format, { font: recording.font, fill: recording.fill, borders: recording.borders }),
     dataValidation,
-    worksheet: loadable(coded, queue, { name: () => where().sheet }),
+    worksheet: Object.assign(loadable(coded, queue, { name: () => where().sheet }), {
+      activate: () => queue.push(() => Object.assign(book.active, { sheet: where().sheet })),
+    }),
+    select: () =>
+      queue.push(() => {
+        book.active = { ...where() };
+      }),
+    /** The fake's own: what the cells show at this moment. */
+    shownNow: () => each(shown),
+    copyFrom: (from: { shownNow(): never[][] }, what: 'Values') =>
+      queue.push(() => {
+        if (what !== 'Values') throw coded('InvalidArgument');
+        put(() => sheet().contents, from.shownNow());
+      }),
     getResizedRange: (down: number, right: number): unknown =>
       fakeRange(tools, queue, where, rows + down, columns + right),
     getCell: (row: number, column: number): unknown =>
       fakeRange(tools, queue, () => ({ ...where(), row: where().row + row, column: where().column + column }), 1, 1),
+    getSpillingToRangeOrNullObject: (): unknown => {
+      const [down, right] = sheet().spills.get(key(0, 0)) ?? [];
+      const missing = loadable(coded, queue, { isNullObject: () => true });
+      return down && right ? fakeRange(tools, queue, where, down, right) : missing;
+    },
     getColumn: (column: number): unknown =>
       fakeRange(tools, queue, () => ({ ...where(), column: where().column + column }), rows, 1),
   });

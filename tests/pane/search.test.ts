@@ -28,6 +28,24 @@ describe('the search', () => {
     expect(found('septum radius run')).toContain('RUNLENGTH');
   });
 
+  it.each([
+    ['How long does my run last?', 'RUNREPORT'],
+    ['What does it cost to filter a hectolitre', 'FILTRATIONCOST'],
+    ['how much powder do I need for the precoat', 'PRECOATMASS'],
+    ['what do I set the pump to', 'PUMPRATE'],
+    ['can I replace my gel by another one', 'SWAPDOSE'],
+    ['is this powder too wet', 'OVENMOISTURE'],
+    ['which supplier is cheaper', 'DRYPRICE'],
+    ['why does the pressure go up so fast', 'RISERATE'],
+    ['when is the slurry tank empty', 'CHARGEHOURS'],
+    ['is the dust dangerous', 'DUSTAVERAGE'],
+    ['Wie lange dauert mein Filterlauf?', 'RUNREPORT'],
+    ['Was kostet das Pulver je Hektoliter', 'COSTPERHL'],
+  ])('answers “%s” with %s, among few others', (question, id) => {
+    expect(found(question)).toContain(id);
+    expect(found(question).length).toBeLessThan(15);
+  });
+
   it('drops families in which nothing is left, and finds nothing for nonsense', () => {
     expect(search(families, 'pump').every(({ calculations }) => calculations.length > 0)).toBe(true);
     expect(found('qqqq')).toEqual([]);

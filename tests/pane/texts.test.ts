@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { de } from '../../taskpane/texts/de.js';
 import { en } from '../../taskpane/texts/en.js';
-import { languageOf, textsFor } from '../../taskpane/texts/texts.js';
+import { languageOf, loadTexts } from '../../taskpane/texts/texts.js';
 
 /** Every text with its path; texts made from words are made from numbered ones. */
 function flat(texts: object, path = ''): [string, string][] {
@@ -23,10 +23,10 @@ describe('the texts of the pane', () => {
     expect(flat(de).filter(([name, text]) => `${handed(text)}` !== `${handed(english.get(name) ?? '')}`)).toEqual([]);
   });
 
-  it('follow the language of a locale, and are English for any other', () => {
-    expect(textsFor('de-AT')).toBe(de);
-    expect(textsFor('en-US')).toBe(en);
-    expect(textsFor('cs-CZ')).toBe(en);
+  it('follow the language of a locale, and are English for any other', async () => {
+    expect(await loadTexts('de-AT')).toBe(de);
+    expect(await loadTexts('en-US')).toBe(en);
+    expect(await loadTexts('cs-CZ')).toBe(en);
     expect(languageOf('cs-CZ')).toBe('en');
   });
 });

@@ -59,7 +59,8 @@ export async function insertSheet({ name, widths, rows, names, headerRows }: Sta
   }
 }
 
-const takeAway = (name: string): Promise<void> =>
+/** Deletes a sheet that a failure left half made; that this fails too is not worth a second sentence. */
+export const takeAway = (name: string): Promise<void> =>
   Excel.run(async (context) => {
     context.workbook.worksheets.getItem(name).delete();
     await context.sync();

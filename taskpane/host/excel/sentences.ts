@@ -12,7 +12,11 @@ interface CodedError {
 }
 
 const isCoded = (error: unknown): error is CodedError =>
-  typeof error === 'object' && error !== null && 'code' in error && 'message' in error;
+  typeof error === 'object' &&
+  error !== null &&
+  'code' in error &&
+  typeof error.code === 'string' &&
+  'message' in error;
 
 /** Runs a call to Excel; what Excel refuses is thrown on as a sentence. */
 export async function inSentences<T>(call: () => Promise<T>): Promise<T> {

@@ -1,8 +1,14 @@
 import { ILayoutService } from '@univerjs/ui';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
-import type { Block, Selection } from '../../host/host.js';
+import type { Block, Cells, Selection } from '../../host/host.js';
+import type { Reference } from '../../host/reference.js';
+import type { WorkbookContents } from '../../host/workbookContents.js';
 import { type Autosave, autosave, type SaveState } from '../store/autosave.js';
 import type { Grid } from './boot.js';
+import { copyWithValues } from './copyWithValues.js';
+import { goTo } from './goTo.js';
+import { read } from './read.js';
+import { readAll } from './readAll.js';
 import { readSelection, watchSelection } from './selection.js';
 import { insertStarter } from './sheets.js';
 import { type SheetTabs, sheetTabs } from './tabs.js';
@@ -13,8 +19,12 @@ export interface OpenedWorkbook {
   readonly tabs: SheetTabs;
   selection(): Selection;
   onSelection(listener: (selection: Selection) => void): () => void;
+  read(references: readonly Reference[]): readonly (Cells | undefined)[];
   write(block: Block, overwrite: boolean): { readonly address: string };
   insertSheet(starter: StarterSheet): void;
+  readAll(): WorkbookContents;
+  goTo(reference: Reference): void;
+  copyWithValues(ending: string): { readonly name: string };
   autosave(tell: (state: SaveState) => void): Autosave;
   /** Gives the keys to the cells. */
   focus(): void;
@@ -25,10 +35,14 @@ export function openedWorkbook(grid: Grid): OpenedWorkbook {
     tabs: sheetTabs(grid),
     selection: () => readSelection(grid),
     onSelection: (listener) => watchSelection(grid, listener),
+    read: (references) => read(grid, references),
     write: (block, overwrite) => writeBlock(grid, block, overwrite),
     insertSheet: (starter) => {
       insertStarter(grid, starter);
     },
+    readAll: () => readAll(grid),
+    goTo: (reference) => goTo(grid, reference),
+    copyWithValues: (ending) => copyWithValues(grid, ending),
     autosave: (tell) => autosave(grid, tell),
     focus: () => grid.univer.__getInjector().get(ILayoutService).focus(),
   };

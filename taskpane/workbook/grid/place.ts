@@ -50,5 +50,16 @@ export function shownAt(grid: Grid, sheet: FWorksheet, row: number, column: numb
   return { cell: spilled };
 }
 
+/** Every cell that an answer of several cells fills, with the part of the answer in it. */
+export function spilledCells(grid: Grid, sheet: FWorksheet): [row: number, column: number, cell: ICellData][] {
+  const model = grid.univer.__getInjector().get(FormulaDataModel);
+  const rows = model.getArrayFormulaCellData()[workbookOf(grid).getId()]?.[sheet.getSheetId()] ?? {};
+  return Object.entries(rows).flatMap(([row, columns]) =>
+    Object.entries((columns ?? {}) as Record<string, Nullable<ICellData>>).flatMap(([column, cell]) =>
+      cell ? [[Number(row), Number(column), cell] as [number, number, ICellData]] : [],
+    ),
+  );
+}
+
 export const isErrorCell = (cell: Nullable<ICellData>) =>
   typeof cell?.v === 'string' && cell.t !== CellValueType.FORCE_STRING && /^#[A-Z/0!?]+[!?A]$/.test(cell.v);

@@ -28,6 +28,7 @@ export function sheetData(starter: StarterSheet, id: string, name = starter.name
   const { headerRows } = starter;
   return {
     ...blankSheet(id, name),
+    rowCount: Math.max(ROWS, starter.rows.length),
     cellData: cells,
     columnData,
     ...(headerRows > 0 ? { freeze: { xSplit: 0, ySplit: headerRows, startRow: headerRows, startColumn: -1 } } : {}),

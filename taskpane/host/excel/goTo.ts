@@ -1,0 +1,14 @@
+import type { Reference } from '../reference.js';
+import { rangesOf } from './read.js';
+
+/** Shows the sheet of a place and selects it. */
+export const goTo = (reference: Reference): Promise<void> =>
+  Excel.run(async (context) => {
+    const [range] = await rangesOf(context, [reference]);
+    range?.load(['isNullObject']);
+    await context.sync();
+    if (!range || range.isNullObject) throw new Error('This place is not in the workbook any more.');
+    range.worksheet.activate();
+    range.select();
+    await context.sync();
+  });

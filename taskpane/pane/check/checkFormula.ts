@@ -1,0 +1,111 @@
+import { NAMESPACE } from '../../../functions/metadata.js';
+import { catalogue } from '../../../src/catalogue.js';
+import { Evaluator } from '../../formula/evaluate.js';
+import { type Given, givenTo } from '../../formula/given.js';
+import { type Judged, judged } from '../../formula/judge.js';
+import { type Call, readFormula } from '../../formula/readFormula.js';
+import { Unknown } from '../../formula/unknown.js';
+import { cellReference } from '../../host/address.js';
+import type { CellContent } from '../../host/host.js';
+import type { RangeReference } from '../../host/reference.js';
+import { CellError } from '../../workbook/formula/cellError.js';
+import type { Finding, Kind } from './finding.js';
+import type { Snapshot } from './snapshot.js';
+
+const CALCULATIONS = new Map(catalogue.map((one) => [one.id as string, one]));
+const IS_ERROR = /^#[A-Z/0!?]+[!?A]$/;
+/** Findings about one range: a whole column refused alike is told of by its first few cells. */
+const MOST_OF_A_RANGE = 5;
+
+/** One value that a function received, for the suspicions that compare many of them. */
+export interface Received {
+  readonly id: string;
+  readonly one: Judged;
+  readonly literal: boolean;
+  readonly formula: RangeReference;
+  /** The cell that it comes from. */
+  readonly origin: RangeReference | undefined;
+}
+
+/** A share of 65, where 65 % is meant. */
+function looksLikePercentage({ input, cell }: Judged): boolean {
+  if (!('limit' in input) || input.unit !== 'fraction' || typeof cell !== 'number') return false;
+  return cell > 1 && cell <= 100 && cell > input.limit[1];
+}
+
+const kindOf = (one: Judged): Kind | undefined => {
+  if (looksLikePercentage(one)) return 'percentage';
+  return one.judgement === 'refused' || one.judgement === 'unusual' ? one.judgement : undefined;
+};
+
+export class FormulaCheck {
+  readonly findings: Finding[] = [];
+  formulas = 0;
+  /** Input cells that were told of already: one bad cell may feed many formulas. */
+  readonly #told = new Set<string>();
+
+  constructor(
+    private readonly snapshot: Snapshot,
+    private readonly receive: (received: Received) => void,
+  ) {}
+
+  check(sheet: string, row: number, column: number, text: string, shown: CellContent): void {
+    if (!text.toUpperCase().includes(NAMESPACE)) return;
+    const { ids, calls } = readFormula(text);
+    const broken = typeof shown === 'string' && IS_ERROR.test(shown);
+    // A misspelt name is none of our functions, but its error is one that somebody has to find.
+    if (ids.length === 0 && !broken) return;
+    this.formulas++;
+    const place = cellReference(sheet, row, column);
+    const evaluator = new Evaluator(sheet, this.snapshot.read);
+    const refused = calls.filter((call) => this.call(call, evaluator, place)).length > 0;
+    if (!broken || refused) return;
+    const sentence =
+      this.snapshot.contents.message?.(sheet, row, column) ??
+      calls.map((call) => sentenceOf(call, evaluator, shown)).find((one) => one !== undefined);
+    this.findings.push({ kind: 'error', place, subject: shown, ...(sentence ? { sentence } : {}) });
+  }
+
+  /** Whether an input of the call, or of a call inside it, is refused. */
+  private call(call: Call, evaluator: Evaluator, place: RangeReference): boolean {
+    const inside = call.calls.filter((one) => this.call(one, evaluator, place)).length > 0;
+    const calculation = CALCULATIONS.get(call.id);
+    if (!calculation) return inside;
+    const all = givenTo(call, calculation, evaluator, place.sheet);
+    let refused = inside;
+    for (const given of all) {
+      let told = 0;
+      const range = given.reference && this.snapshot.rectangle(given.reference);
+      for (const one of judged(given, all)) {
+        const origin = range && cellReference(range.sheet, range.top + one.row, range.left + one.column);
+        this.receive({ id: call.id, one, literal: given.node?.type === 'Literal', formula: place, origin });
+        if (one.judgement === 'refused') refused = true;
+        if (told < MOST_OF_A_RANGE && this.tell(call.id, given, one, origin ?? place)) told++;
+      }
+    }
+    return refused;
+  }
+
+  private tell(id: string, { parameter }: Given, one: Judged, place: RangeReference): boolean {
+    const kind = kindOf(one);
+    if (kind === undefined) return false;
+    const label = one.input.label || parameter.label;
+    const key = `${place.sheet} ${place.top} ${place.left} ${label} ${one.sentence}`;
+    if (this.#told.has(key)) return false;
+    this.#told.add(key);
+    const sentence = one.sentence ? { sentence: one.sentence } : {};
+    this.findings.push({ kind, place, subject: `POWDER.${id}: ${label}`, ...sentence });
+    return true;
+  }
+}
+
+/** What our own function says at these inputs, where it gives the same error as the cell. */
+function sentenceOf(call: Call, evaluator: Evaluator, code: string): string | undefined {
+  if (call.local) return undefined;
+  const result = evaluator.value(call.node);
+  if (result === null || result instanceof Unknown) return undefined;
+  const same = result.flat().find((cell) => cell instanceof CellError && cell.code === code && cell.message !== '');
+  return (
+    (same as CellError | undefined)?.message ?? call.calls.map((one) => sentenceOf(one, evaluator, code)).find(Boolean)
+  );
+}

@@ -1,0 +1,5 @@
+/** What stands behind the tabs that are not open at first; loaded when one of them is. */
+export { Check } from './check/Check.js';
+export { Help } from './Help.js';
+export { Sheets } from './Sheets.js';
+export { Share } from './share/Share.js';

@@ -1,0 +1,42 @@
+/** The words of the check of a whole sheet, in English. */
+export const check = {
+  intro:
+    'Reads every POWDER formula and lists refused and unusual inputs, error cells, and figures that deserve a second look. Nothing is changed.',
+  scope: 'What to check',
+  sheet: 'This sheet',
+  workbook: 'All sheets',
+  start: 'Check now',
+  cancel: 'Cancel',
+  reading: 'Reading the sheets…',
+  progress: (share: string) => `Checked: ${share}`,
+  progressName: 'Progress of the check',
+  cancelled: 'The check was cancelled.',
+  done: (formulas: string, findings: string) => `POWDER formulas checked: ${formulas}. To look at: ${findings}.`,
+  noFormulas: 'There is no POWDER formula here.',
+  fine: 'Nothing to look at: every input is usual and no cell shows an error.',
+  kinds: {
+    refused: 'Refused inputs',
+    error: 'Cells with an error',
+    percentage: 'Shares that look like a percentage',
+    dose: 'Doses that contradict each other',
+    unusual: 'Unusual inputs',
+    constant: 'The same figure typed into many formulas',
+  },
+  dose: (value: string, other: string, place: string) => `${value} here, but ${other} in ${place}.`,
+  constant: (value: string, count: string) =>
+    `${value} is typed into ${count} formulas. In a cell of its own it could be changed at one place.`,
+  goThere: (place: string) => `Go to ${place}`,
+  more: (count: string) => `and ${count} more; the list on a sheet has them all`,
+  toSheet: 'Put the list on a sheet of its own',
+  listed: 'The list stands on a new sheet, which is open now.',
+  list: {
+    name: 'Check',
+    title: 'What the check found',
+    summary: 'The list of what deserves a look.',
+    kind: 'Kind',
+    sheet: 'Sheet',
+    cell: 'Cell',
+    subject: 'About',
+    sentence: 'What is the matter',
+  },
+};

@@ -1,0 +1,102 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { openWorkbook } from './workbookPage.js';
+
+async function open(...options: Parameters<typeof openWorkbook>) {
+  const workbook = await openWorkbook(...options);
+  onTestFinished(workbook.close);
+  await workbook.addSheet();
+  return workbook;
+}
+
+const panel = (page: Page) => page.getByRole('tabpanel', { name: 'Check' });
+
+async function check(page: Page, scope = 'All sheets') {
+  await page.getByRole('tab', { name: 'Check' }).click();
+  await page.getByLabel(scope).check();
+  await page.getByRole('button', { name: 'Check now' }).click();
+  await panel(page)
+    .getByText(/^POWDER formulas checked: /)
+    .waitFor();
+}
+
+/** Pastes rows of cells at the selected one, as from another spreadsheet. */
+const paste = (page: Page, text: string) =>
+  page.evaluate((plain) => {
+    const data = new DataTransfer();
+    data.setData('text/plain', plain);
+    const target = document.activeElement ?? document.body;
+    target.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }));
+  }, text);
+
+describe('the check of a workbook', () => {
+  it('finds nothing to object to on the sheet that a new workbook starts with', async () => {
+    const { page, close } = await openWorkbook();
+    onTestFinished(close);
+    await check(page);
+    expect(await panel(page).textContent()).toMatch(/POWDER formulas checked: \d+\./);
+    expect(await panel(page).locator('.pb-findings-refused, .pb-findings-error').count()).toBe(0);
+  });
+
+  it('lists refused and unusual inputs and percentages, each with the way there', async () => {
+    const { page, enter, selected } = await open();
+    await enter('A1', '65');
+    await enter('B2', '=POWDER.DRYMASS(100,A1)');
+    await enter('B3', '=POWDER.BODYFEED(-1,900)');
+    await check(page, 'This sheet');
+    const text = (await panel(page).textContent()) ?? '';
+    expect(text).toContain('Refused inputs (1)');
+    expect(text).toContain('Unusual inputs (1)');
+    expect(text).toContain('For 65 percent write 65 % or 0.65.');
+    await panel(page)
+      .getByRole('button', { name: /^Go to A1/ })
+      .click();
+    await expect.poll(selected).toContain('A1');
+  });
+
+  it('puts the list on a sheet of its own', async () => {
+    const { page, enter, tabs } = await open();
+    await enter('B2', '=POWDER.DRYMASS(-100,0.1)');
+    await check(page, 'This sheet');
+    await page.getByRole('button', { name: 'Put the list on a sheet of its own' }).click();
+    await page.getByText('The list stands on a new sheet, which is open now.').waitFor();
+    expect(await tabs()).toContain('Check');
+  });
+
+  it('checks 10,000 formulas in under two seconds', async () => {
+    const { page, go } = await open();
+    await go('A1');
+    const rows = Array.from({ length: 2500 }, (_, row) => {
+      const [mass, moisture] = [`A${row + 1}`, `B${row + 1}`];
+      const formula = `=POWDER.DRYMASS(${mass},${moisture})`;
+      return [100 + row, 0.65, formula, formula, formula, formula].join('\t');
+    });
+    await paste(page, rows.join('\n'));
+    await page.waitForTimeout(3000);
+    await page.getByRole('tab', { name: 'Check' }).click();
+    await page.getByLabel('This sheet').check();
+    const started = performance.now();
+    await page.getByRole('button', { name: 'Check now' }).click();
+    await panel(page).getByText('POWDER formulas checked: 10,000.').waitFor();
+    const took = performance.now() - started;
+    console.log(`10,000 formulas checked in ${Math.round(took)} ms`);
+    expect(took).toBeLessThan(2000);
+  });
+
+  it('can be used by keyboard alone, and axe finds nothing in it', async () => {
+    const { page, enter, selected, violations } = await open({ bypassCSP: true });
+    await enter('B2', '=POWDER.DRYMASS(-100,0.1)');
+    await page.getByRole('tab', { name: 'Functions' }).focus();
+    await page.keyboard.press('ArrowRight');
+    await page.getByRole('button', { name: 'Check now' }).waitFor();
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await panel(page).getByText('Refused inputs (1)').waitFor();
+    expect(await violations()).toEqual([]);
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toMatch(/^Go to .*B2/);
+    await page.keyboard.press('Enter');
+    await expect.poll(selected).toContain('B2');
+  });
+});

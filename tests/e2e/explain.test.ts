@@ -1,0 +1,116 @@
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { paneInExcel } from './paneInExcel.js';
+import { openWorkbook } from './workbookPage.js';
+
+async function open(...options: Parameters<typeof openWorkbook>) {
+  const workbook = await openWorkbook(...options);
+  onTestFinished(workbook.close);
+  await workbook.addSheet();
+  return { ...workbook, explained: workbook.page.locator('.pb-explained') };
+}
+
+describe('the explanation of the selected cell', () => {
+  it('tells each input with value, unit, verdict and range, and the answer with its unit', async () => {
+    const { enter, explained } = await open();
+    await enter('A1', '60');
+    await enter('B1', '=POWDER.SWAPDOSE(A1,"hydrogel","adsorptive")');
+    await expect.poll(() => explained.textContent()).toContain('51\u00a0g/hL');
+    const text = (await explained.textContent()) ?? '';
+    for (const words of [
+      'Dose',
+      '60\u00a0g/hL',
+      'from A1',
+      'usual 20 to 150',
+      'preset 50%',
+      'typed into the formula',
+    ]) {
+      expect(text).toContain(words);
+    }
+    expect(await explained.locator('.pb-range-mark').count()).toBe(1);
+    expect(await explained.getByText('Method and sources').count()).toBe(1);
+    expect(text).toContain('Powder dust can hold crystalline silica');
+  });
+
+  it('leads to the cell that a value comes from', async () => {
+    const { enter, explained, selected, page } = await open();
+    await enter('C3', '500');
+    await enter('A1', '=POWDER.DRYMASS(C3,10%)');
+    await explained.getByRole('button', { name: 'Mass: go to C3' }).click();
+    await expect.poll(selected).toContain('C3');
+    expect(await page.getByRole('alert').allTextContents()).not.toContain(
+      'This place is not in the workbook any more.',
+    );
+  });
+
+  it('says why an input is refused, and follows a change of its cell', async () => {
+    const { enter, go, explained } = await open();
+    await enter('A1', '65');
+    await enter('B1', '=POWDER.DRYMASS(100,A1)');
+    await expect
+      .poll(() => explained.textContent())
+      .toContain('Moisture must be a fraction from 0 to 0.999, but 65 was given.');
+    expect(await explained.getByText('refused', { exact: true }).count()).toBe(1);
+    await enter('A1', '0.65');
+    await go('B1');
+    await expect.poll(() => explained.textContent()).toContain('35\u00a0kg');
+  });
+
+  it('stands a call inside another one at the input that it serves', async () => {
+    const { enter, explained } = await open();
+    await enter('A1', '=POWDER.BODYFEED(300,POWDER.SWAPDOSE(60,"hydrogel","adsorptive"))');
+    const inner = explained.locator('.pb-input .pb-call');
+    await expect.poll(() => inner.getByRole('heading').allTextContents()).toEqual(['POWDER.SWAPDOSE']);
+  });
+
+  it('says which part only the workbook can calculate', async () => {
+    const { enter, explained } = await open();
+    await enter('A1', '=POWDER.BODYFEED(MAX(100,300),90)');
+    await expect.poll(() => explained.textContent()).toContain('MAX is calculated by the workbook alone');
+  });
+
+  it('speaks German where the browser does, and axe finds nothing', async () => {
+    const { enter, explained, violations } = await open({ locale: 'de-DE', bypassCSP: true });
+    await enter('A1', '=POWDER.BODYFEED(300;900)');
+    await expect.poll(() => explained.textContent()).toContain('unüblich');
+    expect(await violations()).toEqual([]);
+  });
+
+  it.each([
+    ['in a narrow dark pane', { colorScheme: 'dark' }],
+    ['in a contrast theme', { forcedColors: 'active' }],
+  ] as const)('has no fault that axe finds %s', async (_, options) => {
+    const { enter, explained, violations, page } = await open({ ...options, bypassCSP: true });
+    await enter('A1', '=POWDER.BODYFEED(300,POWDER.SWAPDOSE(-1,"hydrogel","adsorptive"))');
+    await expect.poll(() => explained.textContent()).toContain('refused');
+    await explained.getByText('Method and sources').first().click();
+    expect(await violations()).toEqual([]);
+    const wider = await page.locator('.workbook-pane').evaluate((pane) => pane.scrollWidth - pane.clientWidth);
+    expect(wider).toBeLessThanOrEqual(0);
+  });
+
+  it('reads Excel in the same way, shows the sentence of a refusal there too, and tells of a failing call', async () => {
+    const { page, close } = await paneInExcel();
+    onTestFinished(close);
+    await page.evaluate(() => {
+      const sheet = window.book.sheets.get('Sheet1');
+      sheet?.contents.set('0,0', 65);
+      sheet?.contents.set('4,1', '=POWDER.DRYMASS(100,A1)');
+      sheet?.results.set('4,1', '#VALUE!');
+      return window.book.select(4, 1);
+    });
+    const explained = page.locator('.pb-explained');
+    await explained.getByText('Moisture must be a fraction from 0 to 0.999, but 65 was given.').first().waitFor();
+    await page.evaluate(() => {
+      window.book.editing = true;
+    });
+    const way = explained.getByRole('button', { name: 'Moisture: go to A1' });
+    await way.click();
+    await page.getByText('A cell is being edited: finish the entry, then try again.').waitFor();
+    expect(await explained.isVisible()).toBe(true);
+    await page.evaluate(() => {
+      window.book.editing = false;
+    });
+    await way.click();
+    await expect.poll(() => page.evaluate(() => window.book.active)).toMatchObject({ row: 0, column: 0 });
+  });
+});

@@ -1,0 +1,128 @@
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { openWorkbook } from './workbookPage.js';
+
+const WIDE = { viewport: { width: 1280, height: 1000 } };
+
+async function open(options: BrowserContextOptions = {}) {
+  const workbook = await openWorkbook({ ...WIDE, ...options });
+  onTestFinished(workbook.close);
+  return workbook;
+}
+
+/** Puts the example of a function into a new sheet through the pane, and selects its formula. */
+async function insert({ page, addSheet, go }: Awaited<ReturnType<typeof openWorkbook>>, id: string, formula: string) {
+  await addSheet();
+  await go('A1');
+  await page.getByRole('searchbox').fill(`POWDER.${id}`);
+  await page.getByRole('button', { name: id }).first().click();
+  await page.locator('.pb-insertion .pb-primary').click();
+  await page.locator('.pb-insertion [role="status"]:not(:empty)').waitFor();
+  await go(formula);
+  await page.getByRole('figure').waitFor();
+}
+
+const drawing = (page: Page) => page.getByRole('figure').getByRole('img');
+const words = async (page: Page) => (await page.getByRole('figure').textContent()) ?? '';
+
+describe('the picture of the selected formula', () => {
+  it('of a plan block that the pane put in shows the run, its limits and what ends it, without a fault', async () => {
+    const workbook = await open();
+    const { page } = workbook;
+    await insert(workbook, 'RUNCURVE', 'F2');
+    const shown = await words(page);
+    for (const text of [
+      'limit 4.5\u00a0bar',
+      'cake space 6.5\u00a0kg/m²',
+      'ends: cake space',
+      'Pressure drop (bar)',
+      'Run (hL)',
+    ]) {
+      expect(shown).toContain(text);
+    }
+    expect(await drawing(page).evaluate((svg) => svg.getBoundingClientRect().height)).toBeGreaterThan(150);
+    expect(shown).toContain('2,104\u00a0hL');
+    await page.getByText('Figures as a table').click();
+    expect(await page.getByRole('region', { name: 'Figures as a table' }).getByRole('row').count()).toBeGreaterThan(5);
+    expect(await page.getByText('Explain POWDER.RUNCURVE').count()).toBe(1);
+  });
+
+  it('follows the inputs of the sheet, and gives way to the sentence of a refusal', async () => {
+    const workbook = await open();
+    const { page } = workbook;
+    await insert(workbook, 'LADDERFIT', 'D2');
+    await expect.poll(() => words(page)).toContain('from 9\u00a0EBC');
+    await workbook.enter('B6', '3.5');
+    await workbook.go('D2');
+    await expect.poll(() => words(page)).not.toContain('from 9\u00a0EBC');
+    await workbook.enter('B6', '-1');
+    await workbook.go('D2');
+    await expect.poll(() => page.getByRole('figure').count()).toBe(0);
+    await expect.poll(() => workbook.selected()).toContain('Hazes, row 3');
+  });
+
+  it('is found inside another function, and is not there for a function that has none', async () => {
+    const workbook = await open();
+    const { page } = workbook;
+    await workbook.addSheet();
+    await workbook.enter('A1', '=ROUND(SUM(POWDER.LADDERFIT({0;20;40;60},{9;5;3;2})),1)');
+    await page.getByRole('figure').waitFor();
+    await workbook.enter('A2', '=POWDER.DRYMASS(100,0.65)');
+    await page.getByText('Explain POWDER.DRYMASS').waitFor();
+    await expect.poll(() => page.getByRole('figure').count()).toBe(0);
+  });
+
+  it('says what only the workbook can calculate', async () => {
+    const workbook = await open();
+    await workbook.addSheet();
+    await workbook.enter('A1', '=POWDER.LADDERFIT({0;20;40;60},{9;5;3;2}*ABS(1))');
+    await expect.poll(() => workbook.selected()).toContain('ABS is calculated by the workbook alone');
+  });
+});
+
+describe('a picture that leaves the pane', () => {
+  it('goes into the clipboard as a PNG', async () => {
+    const workbook = await open({ permissions: ['clipboard-read', 'clipboard-write'] });
+    const { page } = workbook;
+    await insert(workbook, 'FEEDCURVE', 'F2');
+    await page.getByRole('button', { name: 'Copy picture' }).click();
+    await page.getByText('The picture is in the clipboard.').waitFor();
+    const size = await page.evaluate(async () => {
+      const [item] = await navigator.clipboard.read();
+      const bitmap = await createImageBitmap((await item?.getType('image/png')) as Blob);
+      return [bitmap.width, bitmap.height];
+    });
+    const drawn = await drawing(page).evaluate((svg) => [svg.clientWidth, svg.clientHeight]);
+    expect(size).toEqual(drawn.map((one) => one * 2));
+  });
+
+  it('goes into the clipboard as text where the browser takes no pictures', async () => {
+    const workbook = await open({ permissions: ['clipboard-read', 'clipboard-write'] });
+    const { page } = workbook;
+    await insert(workbook, 'FITLEAF', 'E2');
+    await page.evaluate(() => {
+      navigator.clipboard.write = () => Promise.reject(new Error('refused'));
+    });
+    await page.getByRole('button', { name: 'Copy picture' }).click();
+    await page.getByText('in the clipboard as SVG text').waitFor();
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(/^<svg .*Time per filtrate.*<\/svg>$/s);
+  });
+
+  it.each(['PNG', 'SVG'])('is saved as a %s file in the colours in which it is seen', async (kind) => {
+    const workbook = await open({ colorScheme: 'dark', acceptDownloads: true });
+    const { page } = workbook;
+    await insert(workbook, 'RUNCURVE', 'F2');
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: `Save as ${kind}` }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe(`POWDER-RUNCURVE.${kind.toLowerCase()}`);
+    const chunks: Buffer[] = [];
+    for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
+    const bytes = Buffer.concat(chunks);
+    if (kind === 'PNG') expect(bytes.subarray(1, 4).toString()).toBe('PNG');
+    // The dark ground of the pane, and nothing that only the page's style sheets could settle.
+    else expect(bytes.toString()).toMatch(/fill="rgb\(30, 42, 46\)"/);
+    if (kind === 'SVG') expect(bytes.toString()).not.toMatch(/var\(|class=/);
+  });
+});
