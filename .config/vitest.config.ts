@@ -14,6 +14,7 @@ export default defineConfig({
     // Timings only mean something when nothing else runs, so a slow test is told apart from a hanging one generously.
     testTimeout: 20_000,
     allowOnly: false,
+    setupFiles: [path('.config/properties.ts')],
     passWithNoTests: false,
     projects: [
       {

@@ -1,12 +1,14 @@
 import { calculation } from '../core/calculation.js';
 import { isNoAnswer } from '../core/evaluate.js';
-import { figure } from '../core/wording.js';
+import { fromSI } from '../core/units.js';
+import { amount, figure } from '../core/wording.js';
 import { COMPARED, comparedRuns } from './comparedPlans.js';
 import { costOf } from './cost.js';
 import { COST_GROUPS, planColumns } from './input.js';
 import { comparedMixRefusal } from './mixRefusal.js';
 import { MIX_SOURCES } from './sources.js';
 import { SWAP_EXAMPLE } from './swapExample.js';
+import { PLAN } from './table.js';
 
 export const breakEven = calculation({
   id: 'BREAKEVEN',
@@ -34,6 +36,9 @@ export const breakEven = calculation({
         none: `No price breaks even: with the stabiliser as a gift Proposed still costs ${figure(asGift, 'money/hL')}, more than Present with ${figure(today, 'money/hL')}.`,
       };
     }
-    return (today - asGift) / proposed.stabiliserDose;
+    const price = (today - asGift) / proposed.stabiliserDose;
+    const { limit, unit } = PLAN.stabiliserPrice;
+    if (fromSI(price, unit) <= limit[1]) return price;
+    return { none: `No price breaks even: it would lie above ${amount(limit[1], unit)}, the most that a plan takes.` };
   },
 });

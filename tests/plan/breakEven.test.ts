@@ -31,6 +31,14 @@ describe('BREAKEVEN', () => {
     expect(closed).toBeGreaterThan(10);
   });
 
+  it('gives no price above the most that a plan takes', () => {
+    const dear = { ...SWAP, stabiliserDose: 1e-9, stabiliserPrice: 2.8, bodyFeed: 50 };
+    expect(call('BREAKEVEN', ...columnsOf({}, dear))).toMatchObject({
+      code: '#N/A',
+      message: 'No price breaks even: it would lie above 10\u202f000\u202f000 money/kg, the most that a plan takes.',
+    });
+  });
+
   it('does not read the proposed price', () => {
     const at = (stabiliserPrice: number) => rowsOf('BREAKEVEN', ...columnsOf({}, { ...SWAP, stabiliserPrice }));
     expect(at(0)).toEqual(at(9));
