@@ -1,5 +1,6 @@
 import type { BrowserContextOptions } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { dosing } from '../../src/sheets/dosing.js';
 import { openWorkbook } from './workbookPage.js';
 
 const settings: [string, BrowserContextOptions][] = [
@@ -24,7 +25,7 @@ describe('the embedded workbook for everyone', () => {
     expect(await pane.isVisible()).toBe(true);
     expect(await workbook.violations()).toEqual([]);
     await workbook.page.getByRole('button', { name: 'Sheet', exact: true }).click();
-    await workbook.enter('B6', '90');
+    await workbook.enter(dosing.names.presentDose as string, '90');
     await expect.poll(() => pane.textContent()).toContain('90');
     await workbook.close();
   });

@@ -1,0 +1,75 @@
+import { costPerHl } from '../../cost/costPerHl.js';
+import { sameSolids } from '../../moisture/sameSolids.js';
+import { FACTOR_SOURCE, KINDS, REFERENCE_MOISTURE } from '../../stabiliser/factors.js';
+import { swapDose } from '../../stabiliser/swapDose.js';
+import { swapRange } from '../../stabiliser/swapRange.js';
+import { formatOf, text } from '../cells.js';
+import { call } from '../formula.js';
+import { type At, gap, heading, type Line } from '../layout.js';
+import { KIND_NOW, KIND_PROPOSED, nowOf, proposedOf } from '../scenario.js';
+import { columns, computed, input, result } from './lines.js';
+
+/** The moisture at which the swap factors hold, by the kind that a place names. */
+export const referenceMoisture = (place: string): string =>
+  KINDS.reduceRight((rest, kind) => `IF(${place}="${kind}",${REFERENCE_MOISTURE[kind]},${rest})`, 'NA()');
+
+const swapCall = (at: At): string => call(swapRange.id, [at('doseCorrected'), at('presentKind'), at('newKind')]);
+
+/** Low end, middle and high end, one below the other: one call spills them. */
+const rangeLines: readonly Line[] = Object.values(swapRange.output.fields).map(({ label, unit }, place) => ({
+  ...(place === 0 ? { marks: { swapRange: { column: 2, rows: 3 } } } : {}),
+  cells: (at) => [
+    text(label, 'label'),
+    text('', 'note'),
+    { ...(place === 0 ? { formula: `=TRANSPOSE(${swapCall(at)})` } : {}), format: formatOf(unit), style: 'result' },
+    text(unit, 'unit'),
+    ...columns.figures.map(() => text('', 'note')),
+    text(place === 0 ? `${swapRange.method}. Try these three on your beer.` : '', 'note'),
+  ],
+}));
+
+export const stabiliserLines: readonly Line[] = [
+  heading('Stabiliser'),
+  input(['presentKind', 'newKind'], swapDose, 'fromKind', [KIND_NOW, KIND_PROPOSED], { label: 'Kind' }),
+  input(['presentMoisture', 'newMoisture'], sameSolids, 'moisture', [0.64, proposedOf('stabiliserMoisture')], {
+    label: 'Moisture as found',
+    from: 'Invented: your own oven test (OVENMOISTURE) or the supplier’s certificate goes here.',
+  }),
+  input('presentDose', swapDose, 'dose', nowOf('stabiliserDose'), { label: 'Present dose as bought', digits: 1 }),
+  computed(
+    ['presentUsualMoisture', 'newUsualMoisture'],
+    'Moisture that the swap factors assume',
+    (at) => [`=${referenceMoisture(at('presentKind'))}`, `=${referenceMoisture(at('newKind'))}`],
+    'fraction',
+    FACTOR_SOURCE,
+  ),
+  result(
+    'doseCorrected',
+    sameSolids,
+    { amount: 'presentDose', moisture: 'presentMoisture', newMoisture: 'presentUsualMoisture' },
+    { label: 'Present dose at that moisture', unit: 'g/hL' },
+  ),
+  gap,
+  heading('Stabiliser dose after the swap'),
+  ...rangeLines,
+  input(['', 'position'], swapDose, 'position', swapDose.inputs.position.preset, {
+    label: 'Position in that range',
+    from: 'Your own choice: 0 is the low end, 1 the high end.',
+  }),
+  result(
+    ['', 'newDoseUsual'],
+    swapDose,
+    { dose: 'doseCorrected', fromKind: 'presentKind', toKind: 'newKind', position: 'position' },
+    { label: 'Dose at the moisture that the factors assume' },
+  ),
+  result(
+    ['', 'newDose'],
+    sameSolids,
+    { amount: 'newDoseUsual', moisture: 'newUsualMoisture', newMoisture: 'newMoisture' },
+    { label: 'Proposed dose as bought', unit: 'g/hL' },
+  ),
+  input(['presentPrice', 'newPrice'], costPerHl, 'price', [nowOf('stabiliserPrice'), proposedOf('stabiliserPrice')], {
+    label: 'Stabiliser price',
+    from: 'Invented, as on the sheet Quotes: landed, per kg as bought.',
+  }),
+];

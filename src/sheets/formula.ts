@@ -1,0 +1,8 @@
+/** A call of a worksheet function, with the arguments as a formula writes them. */
+export const call = (id: string, args: readonly string[]): string => `POWDER.${id}(${args.join(',')})`;
+
+/** One column of an answer that has several, whole. */
+export const columnOf = (answer: string, column: number): string => `INDEX(${answer},0,${column})`;
+
+/** How many figures of a range are not usual, in one call. `judged` answers with a verdict for each. */
+export const remarksIn = (judged: string): string => `=SUMPRODUCT(--(LEFT(${judged},5)<>"usual"))`;

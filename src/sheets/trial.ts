@@ -1,0 +1,56 @@
+import { CAUTIONS } from '../cautions.js';
+import { text } from './cells.js';
+import { columnTitles, widthsOf } from './columns.js';
+import { caution, heading, type Line, layOut, note, title } from './layout.js';
+import { HOW_TO_READ, INVENTED_SCENARIO } from './scenario.js';
+import { feedLines } from './trial/feedLines.js';
+import { fitLines, runLines } from './trial/fitLines.js';
+import { columns } from './trial/lines.js';
+import { logLines } from './trial/logLines.js';
+import { bestFeedLines } from './trial/planOfTrial.js';
+import { verdictLines } from './trial/verdictLines.js';
+
+const whereToPaste: Line = {
+  cells: (at) => [
+    text(
+      `Paste the logs into ${at('oldHours')} and the columns beside it; the calculations read all rows down to its end.`,
+      'note',
+    ),
+  ],
+};
+
+/** Two run logs side by side, with a verdict, and feed trials to the body feed of least cost. */
+export const trial = layOut(
+  {
+    key: 'trial',
+    name: 'Trial log',
+    summary:
+      'Two run logs side by side, old powder and new: fits, verdict with its uncertainty, and the best body feed.',
+    widths: [...widthsOf(columns), 12, 12],
+    headerRows: 5,
+  },
+  [
+    title('Trial log: beer 3 on filter 2, Nebbelgrund brewery'),
+    note(`${INVENTED_SCENARIO} The logs are calculated by the functions’ own physics, with noise on every reading.`),
+    note(HOW_TO_READ),
+    whereToPaste,
+    columnTitles(columns),
+    ...runLines,
+    { cells: () => [] },
+    ...fitLines,
+    ...verdictLines,
+    ...feedLines,
+    ...bestFeedLines,
+    heading('What to watch'),
+    note(
+      'Change one thing at a time: with another beer or another flow in the second run the verdict is about that, too.',
+    ),
+    note('One run of each kind tells noise of the gauge, not how runs differ from day to day. Repeat both, in turn.'),
+    note('Permeabilities come as a set from these trials: do not mix them with figures of another origin.'),
+    caution(CAUTIONS.pressure),
+    caution(CAUTIONS.dust),
+    { cells: () => [] },
+    heading('The logs'),
+    ...logLines,
+  ],
+);

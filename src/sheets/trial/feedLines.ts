@@ -1,0 +1,91 @@
+import { fitFeed } from '../../cake/fitFeed.js';
+import { partPermeability } from '../../cake/partPermeability.js';
+import { sameSolids } from '../../moisture/sameSolids.js';
+import { text } from '../cells.js';
+import { call } from '../formula.js';
+import { type At, gap, heading, type Line } from '../layout.js';
+import { reportLines } from '../reports.js';
+import { feedTable } from './feedTable.js';
+import { columns, computed } from './lines.js';
+
+const fitCall = (at: At): string =>
+  call(fitFeed.id, [
+    at('trialDryFeeds'),
+    at('trialRises'),
+    at('oldFlux'),
+    at('oldViscosity'),
+    at('oldBeerSolids'),
+    at('trialDensity'),
+  ]);
+
+/** The other parts' shares and permeabilities stand in two rows each, as PARTPERMEABILITY takes them. */
+const SIDES = ['old', 'new'] as const;
+const names = (key: string) => SIDES.map((side) => `${side}${key}`);
+const twoRows = (at: At, key: string) => `${at(`${key}Aid`)}:${at(`${key}Beer`).replace(/.*:/, '')}`;
+
+const part = (at: At, side: string): string =>
+  `=${call(partPermeability.id, [at(`${side}Mix`), at(`${side}DryStabiliser`), twoRows(at, `${side}Share`), twoRows(at, `${side}Fitted`)])}`;
+
+export const feedLines: readonly Line[] = [
+  ...feedTable,
+  gap,
+  heading('Permeabilities'),
+  ...reportLines({ ...columns, figures: columns.figures.slice(0, 1) }, 'feed', fitFeed, (at) => [fitCall(at)]).map(
+    withoutSecond,
+  ),
+  computed(
+    names('ShareAid'),
+    'Filter aid in the cake, dry',
+    (at) => SIDES.map((side) => `=${call(sameSolids.id, [at(`${side}Feed`), at('trialAidMoisture'), '0'])}`),
+    'g/hL',
+    'body feed less its moisture',
+  ),
+  computed(
+    names('ShareBeer'),
+    'Beer solids in the cake, dry',
+    (at) => SIDES.map((side) => `=${at(`${side}BeerSolids`)}`),
+    'g/hL',
+    'as given above',
+  ),
+  computed(
+    names('DryStabiliser'),
+    'Stabiliser in the cake, dry',
+    (at) =>
+      SIDES.map((side) => `=${call(sameSolids.id, [at(`${side}Stabiliser`), at(`${side}StabiliserMoisture`), '0'])}`),
+    'g/hL',
+    'dose less its moisture',
+  ),
+  computed(
+    names('FittedAid'),
+    'Permeability of the filter aid',
+    (at) => SIDES.map(() => `=${at('feed.aid.0')}`),
+    'darcy',
+    'fitted on the feed trials',
+  ),
+  computed(
+    names('FittedBeer'),
+    'Permeability of the beer solids',
+    (at) => SIDES.map(() => `=${at('feed.beer.0')}`),
+    'darcy',
+    'fitted on the feed trials',
+  ),
+  computed(
+    names('Part'),
+    'Permeability of the stabiliser',
+    (at) => SIDES.map((side) => part(at, side)),
+    'darcy',
+    `${partPermeability.method}; it takes all that the fits leave over, so its own error is larger than theirs`,
+  ),
+  gap,
+];
+
+/** A report of one column keeps the sheet's columns: the second figure stays empty. */
+function withoutSecond(line: Line): Line {
+  return {
+    ...line,
+    cells: (at) => {
+      const [label, figure, unit, ...rest] = line.cells(at);
+      return [label, figure, text('', 'note'), unit, ...rest].filter((cell) => cell !== undefined);
+    },
+  };
+}

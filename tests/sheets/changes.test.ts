@@ -1,0 +1,85 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { dosing } from '../../src/sheets/dosing.js';
+import { OFFERS } from '../../src/sheets/quotes/offers.js';
+import { quotes } from '../../src/sheets/quotes.js';
+import type { StarterSheet } from '../../src/sheets/sheet.js';
+import { NEW_LOG, OLD_LOG } from '../../src/sheets/trial/logs.js';
+import { trial } from '../../src/sheets/trial.js';
+import { year } from '../../src/sheets/year.js';
+import { type Calculated, calculateStarter } from '../workbook/headless.js';
+
+// One book at a time: the engine keeps what it read by the names of book and sheet, and here they are all alike.
+let book: Calculated;
+afterEach(() => book.dispose());
+
+const rowOf = ({ rows }: StarterSheet, label: string, after = 0) =>
+  rows.findIndex(([cell], row) => row >= after && cell?.text === label) + 1;
+const shown = (place = '') => book.at(place).value;
+
+describe('a starter sheet whose figures are changed', () => {
+  it('shows an unusual figure and a refused one as such, beside the figure and in what follows', async () => {
+    book = await calculateStarter(dosing);
+    const feed = dosing.names.feed ?? '';
+    await book.enter(feed, 300);
+    expect(shown(feed.replace('B', 'E'))).toMatch(/^unusual: Body feed is usually from 50 to 200 g\/hL/);
+    await book.enter(feed, -1);
+    expect(shown(feed.replace('B', 'E'))).toMatch(/^refused: Body feed must be/);
+    expect(shown(dosing.names.feedRate)).toBe('#VALUE!');
+  });
+
+  it('warns of a shorter run when the body feed is not cut', async () => {
+    book = await calculateStarter(dosing);
+    await book.enter(dosing.names.credit ?? '', 0);
+    expect(shown(dosing.names.watchRun)).toContain('shorter than the present one');
+  });
+
+  it('says that two equal logs cannot be told apart', async () => {
+    book = await calculateStarter(trial);
+    const first = Number(/\d+/.exec(trial.names.oldHours ?? '')?.[0]);
+    for (const [row, [, , bar = 0]] of OLD_LOG.entries()) {
+      if (bar !== NEW_LOG[row]?.[2]) await book.enter(`F${first + row}`, bar);
+    }
+    expect(shown(trial.names.risePerHourVerdict)).toBe('These logs cannot tell the two apart from noise.');
+    expect(shown(trial.names.risePerHourChance)).toBeCloseTo(1, 6);
+  }, 30_000);
+
+  it('takes another offer, and refuses a moisture of 65 in its own place only', async () => {
+    book = await calculateStarter(quotes);
+    const first = rowOf(quotes, OFFERS[0]?.name ?? '');
+    const row = first + OFFERS.length;
+    const heads = quotes.rows[first - 3]?.map((cell) => cell.text) ?? [];
+    const letter = (head: string) => String.fromCharCode(65 + heads.indexOf(head));
+    const typed = ['Gel 60', 'hydrogel', 1200, 500, 0.1, 0, 0, 0, 65] as const;
+    for (const [column, content] of typed.entries())
+      await book.enter(`${String.fromCharCode(65 + column)}${row}`, content);
+    expect(shown(`${letter('Landed price')}${row}`)).toBeCloseTo(2.5, 9);
+    expect(shown(`${letter('Price per dry kg')}${row}`)).toBe('#VALUE!');
+    expect(shown(`${letter('Price per dry kg')}${first}`)).toBeCloseTo(2.4 / 0.35, 9);
+    expect(shown(`${letter('Moisture')}${first + 12}`)).toBe(1);
+    await book.enter(`${letter('Moisture')}${row}`, 0.6);
+    expect(shown(`${letter('Price per dry kg')}${row}`)).toBeCloseTo(6.25, 9);
+    expect(shown(`${letter('Rank')}${row}`)).toBeGreaterThan(0);
+  });
+
+  it('sees that a year no longer closes when a beer’s figure is overwritten', async () => {
+    book = await calculateStarter(year);
+    const total = rowOf(year, 'Total', rowOf(year, 'The year, all beers'));
+    await book.enter(`B${total}`, 0);
+    expect(shown(year.names.closes)).toBe('does not close');
+  });
+
+  it('counts what is unusual in the plan of that beer alone', async () => {
+    book = await calculateStarter(year);
+    await book.enter(`C${rowOf(year, 'Beer 2')}`, 9);
+    const remarks = rowOf(year, 'Figures that are unusual or refused');
+    expect([shown(`G${remarks}`), shown(`H${remarks}`), shown(`R${remarks}`)]).toEqual([0, 1, 1]);
+  });
+
+  it('looks at another beer when its number is chosen', async () => {
+    book = await calculateStarter(year);
+    const volume = rowOf(year, 'Year volume', rowOf(year, 'How sure is the saving?'));
+    expect(shown(`C${volume}`)).toBe(140_000);
+    await book.enter(year.names.chosenBeer ?? '', 3);
+    expect(shown(`C${volume}`)).toBe(70_000);
+  });
+});
