@@ -1,6 +1,7 @@
 import { CAUTIONS } from '../cautions.js';
 import { caution, gap, heading, layOut, note, title } from './layout.js';
 import { HOW_TO_READ, INVENTED_SCENARIO } from './scenario.js';
+import { answerLines } from './year/answer.js';
 import { widths } from './year/lines.js';
 import { beerLines } from './year/list.js';
 import { planLines } from './year/planOfYear.js';
@@ -21,6 +22,7 @@ export const year = layOut(
     title('The year on filter 2: Nebbelgrund brewery'),
     note(INVENTED_SCENARIO),
     note(HOW_TO_READ),
+    ...answerLines,
     ...beerLines,
     ...planLines,
     ...totalLines,

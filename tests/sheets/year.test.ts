@@ -34,6 +34,8 @@ describe('the year sheet', () => {
     expect(sheet.beside('Total', { under: YEAR, column: 1 })).toBeCloseTo(handTotal(0), 4);
     expect(sheet.beside('Total', { under: YEAR, column: 2 })).toBeCloseTo(handTotal(1), 4);
     expect(sheet.beside('Total', { under: YEAR, column: 4 })).toBeCloseTo(handTotal(0) - handTotal(1), 4);
+    expect(sheet.named('yearTotal')).toBeCloseTo(handTotal(0), 4);
+    expect(sheet.named('yearSaved')).toBeCloseTo(handTotal(0) - handTotal(1), 4);
     expect(handTotal(0) - handTotal(1)).toBeGreaterThan(1000);
   });
 

@@ -30,12 +30,12 @@ const rangeLines: readonly Line[] = Object.values(swapRange.output.fields).map((
 
 export const stabiliserLines: readonly Line[] = [
   heading('Stabiliser'),
-  input(['presentKind', 'newKind'], swapDose, 'fromKind', [KIND_NOW, KIND_PROPOSED], { label: 'Kind' }),
+  input('presentDose', swapDose, 'dose', nowOf('stabiliserDose'), { label: 'Present dose as bought', digits: 1 }),
   input(['presentMoisture', 'newMoisture'], sameSolids, 'moisture', [0.64, proposedOf('stabiliserMoisture')], {
     label: 'Moisture as found',
     from: 'Invented: your own oven test (OVENMOISTURE) or the supplier’s certificate goes here.',
   }),
-  input('presentDose', swapDose, 'dose', nowOf('stabiliserDose'), { label: 'Present dose as bought', digits: 1 }),
+  input(['presentKind', 'newKind'], swapDose, 'fromKind', [KIND_NOW, KIND_PROPOSED], { label: 'Kind' }),
   computed(
     ['presentUsualMoisture', 'newUsualMoisture'],
     'Moisture that the swap factors assume',
