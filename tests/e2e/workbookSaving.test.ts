@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { dosing } from '../../src/sheets/dosing.js';
 import { actionsOn, gridReady, openWorkbook } from './workbookPage.js';
 
 let workbook: Awaited<ReturnType<typeof openWorkbook>>;
@@ -110,7 +111,7 @@ describe('the saved workbook', () => {
     });
     await workbook.reload();
     expect(await workbook.page.getByRole('status').first().textContent()).toContain('Not saved');
-    await workbook.enter('B6', '90');
+    await workbook.enter(dosing.names.presentDose as string, '90');
     await expect.poll(() => workbook.selected()).toContain('90');
   });
 });
