@@ -43,7 +43,8 @@ describe('the picture of the selected formula', () => {
     expect(await drawing(page).evaluate((svg) => svg.getBoundingClientRect().height)).toBeGreaterThan(150);
     expect(shown).toContain('2,104\u00a0hL');
     await page.getByText('Figures as a table').click();
-    expect(await page.getByRole('region', { name: 'Figures as a table' }).getByRole('row').count()).toBeGreaterThan(5);
+    const rows = page.getByRole('region', { name: 'Figures as a table' }).getByRole('row');
+    await expect.poll(() => rows.count()).toBeGreaterThan(5);
     expect(await page.getByText('Explain POWDER.RUNCURVE').count()).toBe(1);
   });
 
