@@ -19,7 +19,7 @@ const P = {
   kStabiliser: 0.02,
   kBeer: 1e-4,
 };
-const DARCY = 1e-7 / 101_325;
+export const DARCY = 1e-7 / 101_325;
 
 /** Solids, resistance and run of one body feed, nothing checked and nothing named. */
 function bareRun(feed: number) {

@@ -1,9 +1,9 @@
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { RANGE_EXAMPLE } from '../../src/plan/rangeExample.js';
 import { type Bound, column } from './builtFunctions.js';
+import { DARCY } from './plans.js';
 import type { Comparison } from './timing.js';
 
-const DARCY = 1e-7 / 101_325;
 const K_AID = 0.1 * DARCY;
 const PRECOAT = 0.8 * 0.995;
 const SPEED = 250 / 36_000 / 50;

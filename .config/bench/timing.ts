@@ -1,4 +1,4 @@
-/** One row of the table: a piece of work against its reference, both timed in turn in the same run. */
+/** One row of the table: a piece of work against its reference, both timed in the same run. */
 export interface Comparison {
   readonly title: string;
   readonly reference: string;

@@ -6,7 +6,7 @@ import { spread } from '../bench/spread.js';
 import { compare, HEADER } from '../bench/timing.js';
 import { build } from '../bundle.js';
 
-// Each row is a ratio measured in one run: the work and its reference are timed in turn, and the least time counts.
+// Each row is a ratio measured in one run: the work is timed between two timings of its reference, and the least time counts.
 console.log(await build(['functions']));
 const fn = builtFunctions();
 console.log(HEADER);

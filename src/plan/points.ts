@@ -1,3 +1,5 @@
+import { wholeRefusal } from './whole.js';
+
 /** How many rows a curve has. */
 export const points = {
   kind: 'number',
@@ -9,8 +11,8 @@ export const points = {
   source: 'Limits: two points make a line, and more than 1000 are no better picture.',
 } as const;
 
-export const pointsRefusal = ({ points }: { readonly points: number }): string | undefined =>
-  Number.isInteger(points) ? undefined : `Points must be a whole number, but ${points} was given.`;
+export const pointsRefusal = (given: { readonly points: number }): string | undefined =>
+  wholeRefusal(points.label, given.points);
 
 /** Evenly spaced, both ends included and met exactly. */
 export const spaced = (from: number, to: number, count: number): readonly number[] =>

@@ -1,4 +1,5 @@
 import { quantity } from '../quantity.js';
+import { wholeRefusal } from './whole.js';
 
 export const samples = quantity({
   label: 'Samples',
@@ -20,12 +21,5 @@ export const seed = quantity({
   source: 'Limits: the whole numbers that the generator tells apart.',
 });
 
-export function wholeRefusal(given: { readonly samples: number; readonly seed: number }): string | undefined {
-  for (const [label, value] of [
-    [samples.label, given.samples],
-    [seed.label, given.seed],
-  ] as const) {
-    if (!Number.isInteger(value)) return `${label} must be a whole number, but ${value} was given.`;
-  }
-  return undefined;
-}
+export const samplingRefusal = (given: { readonly samples: number; readonly seed: number }): string | undefined =>
+  wholeRefusal(samples.label, given.samples) ?? wholeRefusal(seed.label, given.seed);

@@ -8,7 +8,7 @@ import { RANGE_EXAMPLE } from './rangeExample.js';
 import type { EndNames } from './ranges.js';
 import { rangesRefusal } from './ranges.js';
 import { sampleSavings } from './sampleSavings.js';
-import { samples, seed, wholeRefusal } from './sampling.js';
+import { samples, samplingRefusal, seed } from './sampling.js';
 import { MIX_SOURCES } from './sources.js';
 
 const column = (label: string, end: string) => ({
@@ -86,7 +86,7 @@ export const savingSpread = calculation({
     },
     result: { withoutRun: 0 },
   },
-  refuse: ({ labels, samples, seed }) => plansRefusal(labels) ?? wholeRefusal({ samples, seed }),
+  refuse: ({ labels, samples, seed }) => plansRefusal(labels) ?? samplingRefusal({ samples, seed }),
   compute: ({ labels, samples, seed }) => {
     const { present, proposed } = endsOf(labels);
     const { savings, saving, withoutRun } = sampleSavings(present, proposed, samples, seed);

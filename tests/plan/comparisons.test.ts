@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { isNoAnswer } from '../../src/core/evaluate.js';
 import { COST_ITEMS, costOf, costPerRun, itemCost } from '../../src/plan/cost.js';
 import { runOf } from '../../src/plan/run.js';
-import { CellError, call } from '../functions/answers.js';
+import { type CellError, call } from '../functions/answers.js';
+import { expectFiniteOrSentences } from '../functions/finite.js';
 import { likelyPlan, planWithinLimits } from './anyPlan.js';
 import { type Changed, columnsOf } from './columns.js';
 import { runPlan } from './runPlan.js';
@@ -42,19 +43,13 @@ describe('every comparison of plans', () => {
     fc.assert(
       fc.property(planWithinLimits, planWithinLimits, (one, other) => {
         const answer = call(id, ...(ARGUMENTS[id]?.(one as Changed, other as Changed) ?? []));
-        if (Array.isArray(answer)) answered++;
-        const cells = Array.isArray(answer) ? answer.flat() : [answer];
-        for (const cell of cells) {
-          if (cell instanceof CellError) {
-            expect(cell.message).toMatch(/\.$/);
-            expect(cell.message).not.toContain('failed');
-          } else if (typeof cell === 'number') expect(cell).toSatisfy(Number.isFinite);
-          else expect(cell).toBeTypeOf('string');
-        }
+        // BREAKEVEN has a price for many of these plans that no plan takes.
+        if (Array.isArray(answer) || (answer as CellError).message.includes('the most that a plan takes')) answered++;
+        expectFiniteOrSentences(answer);
       }),
       { numRuns: 400 },
     );
-    expect(answered).toBeGreaterThan(0);
+    expect(answered).toBeGreaterThan(4);
   });
 });
 
