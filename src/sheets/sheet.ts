@@ -24,6 +24,34 @@ export interface SheetCell {
   readonly note?: string;
 }
 
+/** Marks the cells of a range in which a formula, written for the first of them, is true. */
+export interface SheetCondition {
+  readonly range: string;
+  /** Reads cells only: spreadsheet programs refuse an add-in’s functions in conditional formats. */
+  readonly formula: string;
+  readonly look: 'unusual' | 'refused';
+}
+
+/** A line of a chart, or one set of its bars. */
+export interface ChartSeries {
+  readonly name: string;
+  /** Address of the figures across, or of the bars’ names. */
+  readonly across: string;
+  /** Address of the figures upwards. */
+  readonly upwards: string;
+}
+
+export interface SheetChart {
+  readonly title: string;
+  /** Lines between points, points alone, or bars. */
+  readonly kind: 'lines' | 'points' | 'bars';
+  readonly across: { readonly title: string };
+  readonly upwards: { readonly title: string };
+  readonly series: readonly ChartSeries[];
+  /** The rectangle that the chart covers, where nothing else stands. */
+  readonly place: string;
+}
+
 export interface StarterSheet {
   readonly key: string;
   /** The tab's name. */
@@ -36,4 +64,8 @@ export interface StarterSheet {
   readonly names: Readonly<Record<string, string>>;
   /** Rows at the top that stay in view and repeat in print. */
   readonly headerRows: number;
+  readonly conditions?: readonly SheetCondition[];
+  readonly charts?: readonly SheetChart[];
+  /** How the page is turned in print; one page wide in either case. */
+  readonly print?: 'portrait' | 'landscape';
 }
