@@ -9,6 +9,7 @@ import { type Answers, sharing } from './answers.js';
 import { allNumbers, isInvocation, type Matrix, matrixOf, readingOrder } from './cells.js';
 import { cellsOf, combine, shapeOf, tooLarge } from './combine.js';
 import { fill, problemAt } from './fill.js';
+import { oneCellCall } from './oneCell.js';
 import { type Parameter, parametersOf } from './parameters.js';
 import { readSpread, type Spread } from './spread.js';
 
@@ -24,14 +25,17 @@ interface Read<E> {
 /** Binds one calculation to a host's way of saying errors. */
 export function bind<E>(calculation: Calculation, answers: Answers<E>): WorksheetFunction {
   const parameters = parametersOf(calculation.inputs);
+  const quick = oneCellCall(calculation, parameters);
   return (...args) => {
-    const sharingAnswers = sharing(answers);
     try {
-      return call(
-        calculation,
-        parameters,
-        args.length > 0 && isInvocation(args.at(-1)) ? args.slice(0, -1) : args,
-        sharingAnswers,
+      return (
+        quick(args) ??
+        call(
+          calculation,
+          parameters,
+          args.length > 0 && isInvocation(args.at(-1)) ? args.slice(0, -1) : args,
+          sharing(answers),
+        )
       );
     } catch (cause) {
       const detail = cause instanceof Error ? cause.message : String(cause);

@@ -1,8 +1,7 @@
 import type { Calculation } from '../src/core/calculation.js';
 import type { UnitDefinition } from '../src/core/units.js';
+import type { Values } from './record.js';
 import type { Spread } from './spread.js';
-
-type Values = Record<string, unknown>;
 
 /**
  * The common case, one column in and one column out with every cell in order, without a look-up in the loop.

@@ -7,9 +7,8 @@ import { definition, type UnitDefinition } from '../src/core/units.js';
 import type { Answers } from './answers.js';
 import { fillColumn } from './column.js';
 import { covers, outside, placeIn, type Shape } from './combine.js';
+import { recordOf, type Values } from './record.js';
 import type { Spread } from './spread.js';
-
-type Values = Record<string, unknown>;
 
 /** The error that stands at one place before anything is calculated: an error cell that came in first, then a refusal. */
 export function problemAt<E>(
@@ -68,18 +67,11 @@ export function fill<E>(
   return rows;
 }
 
-/**
- * One record a calculation, kept from call to call: were its hidden class to die with a call, the machine code made
- * for it would die at the next garbage collection.
- */
-const records = new WeakMap<Calculation, Values>();
-
 /** The calculation's record, every key in declared order with this call's fixed and first values. */
 function recordFor<E>(calculation: Calculation, fixed: Values, spreads: readonly Spread<E>[]): Values {
   const first = new Map(spreads.map(({ key, values }) => [key, values[0]]));
-  const record = records.get(calculation) ?? {};
+  const record = recordOf(calculation);
   for (const key of Object.keys(calculation.inputs)) record[key] = first.has(key) ? first.get(key) : fixed[key];
-  records.set(calculation, record);
   return record;
 }
 

@@ -1,4 +1,5 @@
 import { type Bound, column } from './builtFunctions.js';
+import { zodColumn } from './calls.js';
 import type { Comparison } from './timing.js';
 
 const ROWS = 100_000;
@@ -29,11 +30,25 @@ export function columns(fn: (id: string) => Bound): Comparison[] {
       work: () => dryMass(masses, moistures, {}),
     },
     {
+      title: 'DRYMASS, 100,000 rows, two columns',
+      reference: 'zod object, row by row',
+      bare: zodColumn(masses, moistures),
+      work: () => dryMass(masses, moistures, {}),
+      rounds: 10,
+    },
+    {
       title: '100,000 rows refused alike',
       reference,
       aim: 20,
       bare: bareTwo,
       work: () => dryMass(masses, percentages, {}),
+    },
+    {
+      title: '100,000 rows refused alike',
+      reference: 'zod object that refuses, row by row',
+      bare: zodColumn(masses, percentages),
+      work: () => dryMass(masses, percentages, {}),
+      rounds: 3,
     },
     {
       title: '100,000 rows, each refused with its own sentence',

@@ -7,15 +7,32 @@ export interface Comparison {
   bare(): unknown;
   /** How often each is called within one timing; short work needs many. */
   readonly calls?: number;
-  /** Long work needs fewer rounds than the usual 15. */
+  /** Long work needs fewer rounds than the usual 25. */
   readonly rounds?: number;
 }
 
-const ROUNDS = 15;
+/** What a row says, in milliseconds a call. */
+export interface Row {
+  readonly title: string;
+  readonly time: number;
+  readonly reference: string;
+  readonly referenceTime: number;
+  readonly aim?: number | undefined;
+}
+
+const ROUNDS = 25;
+/** How long both sides run before the first timing counts, so that each is measured with its compiled code. */
+const WARMING = 400;
 
 function collect(): void {
   if (!globalThis.gc) throw new Error('Run this with npm run bench: it needs node --expose-gc.');
   globalThis.gc();
+}
+
+function warm(work: () => unknown): void {
+  const start = performance.now();
+  do work();
+  while (performance.now() - start < WARMING);
 }
 
 function milliseconds(work: () => unknown, calls: number): number {
@@ -26,23 +43,21 @@ function milliseconds(work: () => unknown, calls: number): number {
 }
 
 /** The least time over all rounds: everything that disturbs a timing makes it longer. */
-function leastTime(work: () => unknown, calls: number, rounds: number): number {
+export function leastTime(work: () => unknown, calls = 1, rounds = ROUNDS): number {
+  warm(work);
   let least = Number.POSITIVE_INFINITY;
   for (let round = 0; round < rounds; round++) least = Math.min(least, milliseconds(work, calls));
   return least;
 }
 
-/** Times a piece of work between two timings of its reference, so that a change of the machine's pace shows less. */
-export function compare({ title, reference, aim, work, bare, calls = 1, rounds = ROUNDS }: Comparison): string {
-  const before = leastTime(bare, calls, rounds);
-  const least = leastTime(work, calls, rounds);
-  const leastBare = Math.min(before, leastTime(bare, calls, rounds));
-  const ratio = (least / leastBare).toFixed(2);
-  const shown = (time: number) => (time < 0.1 ? `${(1000 * time).toFixed(1)} µs` : `${time.toFixed(2)} ms`);
-  return `| ${title} | ${shown(least)} | ${reference} | ${shown(leastBare)} | ${ratio} | ${aim ?? ''} |`;
+/** Times a piece of work and its reference in turn, so that a change of the machine's pace touches both. */
+export function compare({ title, reference, aim, work, bare, calls = 1, rounds = ROUNDS }: Comparison): Row {
+  warm(bare);
+  warm(work);
+  let [time, referenceTime] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (let round = 0; round < rounds; round++) {
+    referenceTime = Math.min(referenceTime, milliseconds(bare, calls));
+    time = Math.min(time, milliseconds(work, calls));
+  }
+  return { title, time, reference, referenceTime, aim };
 }
-
-export const HEADER = [
-  '| work | least time | reference | least time | ratio | aim |',
-  '| --- | --- | --- | --- | --- | --- |',
-].join('\n');

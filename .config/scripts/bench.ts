@@ -1,13 +1,14 @@
 import { builtFunctions } from '../bench/builtFunctions.js';
+import { calls } from '../bench/calls.js';
 import { columns } from '../bench/columns.js';
 import { fits } from '../bench/fits.js';
 import { plans } from '../bench/plans.js';
 import { spread } from '../bench/spread.js';
-import { compare, HEADER } from '../bench/timing.js';
+import { comparisonTable } from '../bench/table.js';
+import { compare } from '../bench/timing.js';
 import { build } from '../bundle.js';
 
-// Each row is a ratio measured in one run: the work is timed between two timings of its reference, and the least time counts.
 console.log(await build(['functions']));
 const fn = builtFunctions();
-console.log(HEADER);
-for (const comparison of [...columns(fn), ...fits(fn), ...plans(fn), ...spread(fn)]) console.log(compare(comparison));
+const work = [...calls(fn), ...columns(fn), ...fits(fn), ...plans(fn), ...spread(fn)];
+console.log(comparisonTable(work.map(compare)));
