@@ -3,22 +3,27 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import webpack, { type Configuration, type MultiStats } from 'webpack';
 import { buildAddress } from './address.js';
+import { buildLibrary } from './library.js';
 import { dist } from './paths.js';
 import { officeSource } from './policy.js';
-import { functionsPart, type Part, panePart, type Setting, workbookPart } from './webpack.js';
+import { functionsPart, type Part as Page, panePart, type Setting, workbookPart } from './webpack.js';
 
-const configurations: Record<Part, (setting: Setting) => Configuration> = {
+/** What webpack builds for the site, and the library that programs import. */
+export type Part = Page | 'library';
+
+const configurations: Record<Page, (setting: Setting) => Configuration> = {
   functions: functionsPart,
   pane: panePart,
   workbook: workbookPart,
 };
 
-export const parts = Object.keys(configurations) as Part[];
+const pages = Object.keys(configurations) as Page[];
+export const parts: readonly Part[] = [...pages, 'library'];
 
 const kibibytes = (bytes: number) => `${(bytes / 1024).toFixed(1)} KiB`;
 
-function sizes(names: readonly Part[]): string {
-  const line = (name: Part) => {
+function sizes(names: readonly Page[]): string {
+  const line = (name: Page) => {
     const text = readFileSync(join(dist, `${name}.js`));
     return `  ${name}.js ${kibibytes(text.length)}, gzipped ${kibibytes(gzipSync(text, { level: 9 }).length)}`;
   };
@@ -47,10 +52,10 @@ function compile(list: Configuration[]): Promise<MultiStats> {
   });
 }
 
-/** Builds the named parts into dist/. A whole build starts from an empty folder. Throws with webpack's own account. */
-export async function build(names: readonly Part[] = parts): Promise<string> {
+/** Builds pages and functions into dist/. A whole build starts from an empty folder. */
+async function buildSite(names: readonly Page[]): Promise<string> {
   const setting: Setting = { address: buildAddress(), office: officeSource() };
-  if (names.length === parts.length) rmSync(dist, { recursive: true, force: true });
+  if (names.length === pages.length) rmSync(dist, { recursive: true, force: true });
   mkdirSync(dist, { recursive: true });
   const stats = await compile(names.map((name) => configurations[name](setting)));
   if (stats.hasErrors() || stats.hasWarnings()) {
@@ -60,4 +65,12 @@ export async function build(names: readonly Part[] = parts): Promise<string> {
   }
   if (names.includes('functions')) await emitMetadata(setting.address);
   return `Built for ${setting.address}, office.js ${setting.office}:\n${sizes(names)}`;
+}
+
+/** Builds the named parts: the site into dist/, the library into lib/. Throws with webpack's or the compiler's account. */
+export async function build(names: readonly Part[] = parts): Promise<string> {
+  const site = pages.filter((name) => names.includes(name));
+  const accounts = site.length > 0 ? [await buildSite(site)] : [];
+  if (names.includes('library')) accounts.push(buildLibrary());
+  return accounts.join('\n');
 }

@@ -3,12 +3,14 @@ import { dirname } from 'node:path';
 import { metadata } from '../functions/metadata.js';
 import { families } from '../src/catalogue.js';
 import { developmentAddress } from './address.js';
+import { calculationsFile } from './calculations.js';
 import { path } from './paths.js';
 import { reference } from './scripts/reference.js';
 
 /** Every committed file that is made from the declarations, and what it should hold. */
 export function generated(): Record<string, string> {
   return {
+    'src/calculations.ts': calculationsFile(),
     'docs/functions.md': reference(families),
     'docs/functions.json': `${JSON.stringify(metadata(developmentAddress), null, 2)}\n`,
   };

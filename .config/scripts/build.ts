@@ -1,5 +1,4 @@
-import { build, parts } from '../bundle.js';
-import type { Part } from '../webpack.js';
+import { build, type Part, parts } from '../bundle.js';
 
 // npm run build            everything
 // npm run build functions  one part, without waiting for the others

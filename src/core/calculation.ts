@@ -25,13 +25,16 @@ export interface Calculation<I extends Inputs = Inputs, O extends Output = Outpu
   readonly summary: string;
   /** The question it answers, in a user's words. */
   readonly question: string;
+  /** Each with label, unit, limits, usual range, help and source. */
   readonly inputs: I;
   readonly output: O;
   /** The formula as a textbook line. */
   readonly method: string;
   /** Where the method comes from. */
   readonly sources: readonly string[];
+  /** What its use can touch; the words are in `CAUTIONS`. */
   readonly cautions?: readonly CautionName[];
+  /** A worked example that the tests run. */
   readonly example: { readonly given: Given<I>; readonly result: Shown<O> };
   /** Rules between inputs, in SI: the sentence, or nothing. */
   refuse?(si: Values<I>): string | undefined;
@@ -39,6 +42,7 @@ export interface Calculation<I extends Inputs = Inputs, O extends Output = Outpu
   compute(si: Values<I>): Result<O> | NoAnswer | Refused;
 }
 
+/** Calculations that belong together, as pane and reference show them. */
 export interface Family {
   readonly name: string;
   readonly summary: string;

@@ -6,11 +6,13 @@ import { type AnswerCell, present } from './present.js';
 import { isRefused, readCell, readOmitted, refused } from './read.js';
 import { type Column, readSeries } from './series.js';
 
+/** What a worksheet shows: rows of cells, always rectangular; one number or text is one row of one cell. */
 export type Answer = readonly (readonly AnswerCell[])[];
 
 export const isOneCell = (input: Input): input is OneCellInput =>
   input.kind === 'number' || input.kind === 'choice' || input.kind === 'text' || input.kind === 'cell';
 
+/** Whether a calculation found that no answer exists; `none` then says why. */
 export const isNoAnswer = (value: unknown): value is NoAnswer =>
   typeof value === 'object' && value !== null && 'none' in value;
 
@@ -66,6 +68,7 @@ export function readCells(
 /**
  * Evaluates one case of a calculation.
  * @param given one value an input, numbers in the input's own unit; text, blanks and the like are refused as in a cell.
+ * A plan is handed over as labels and columns of cells.
  * @returns the answer's cells in the answer's unit, or the refusal, or why there is no answer. Never throws.
  */
 export function evaluateCells(
@@ -78,7 +81,10 @@ export function evaluateCells(
   return isRefused(result) || isNoAnswer(result) ? result : present(calculation.output, result);
 }
 
-/** `evaluateCells` for programmers: the same, with what is given checked by the compiler. */
+/**
+ * `evaluateCells` with what is given checked by the compiler, and a plan given as a record of columns, each a record from
+ * label to value. Answers the cells that the worksheet shows; `calculate` answers figures by their keys instead.
+ */
 export function evaluate<I extends Inputs, O extends Output>(
   calculation: Calculation<I, O>,
   given: Given<I>,

@@ -8,6 +8,7 @@ interface Said {
   readonly help: string;
 }
 
+/** What a number may be: its unit, what is refused, what is usual, and where both come from. */
 export interface Bounds {
   readonly unit: Unit;
   /** Least and most, both allowed, in `unit`. What lies outside is refused. */
@@ -55,6 +56,7 @@ export interface NamesInput extends Said {
   readonly kind: 'names';
 }
 
+/** One label of a plan: what its value may be, and what it means. */
 export interface PlanLabel extends Said, Bounds {
   readonly group: string;
   readonly preset?: number;
@@ -62,6 +64,7 @@ export interface PlanLabel extends Said, Bounds {
   readonly optional?: true;
 }
 
+/** The labels that a plan may hold, by key. */
 export type PlanTable = Readonly<Record<string, PlanLabel>>;
 
 /** One column of a plan by key, in SI. */
@@ -91,7 +94,9 @@ export interface PlanInput extends Said {
   readonly judged?: true;
 }
 
+/** One input of a calculation, told apart by `kind`. */
 export type Input = NumberInput | ChoiceInput | TextInput | CellInput | SeriesInput | NamesInput | PlanInput;
+/** The inputs of a calculation by key, in the order of the worksheet function's parameters. */
 export type Inputs = Readonly<Record<string, Input>>;
 
 /** Inputs that take one cell, and spread over a range where the answer allows it. */
@@ -126,6 +131,7 @@ export type Value<X> = X extends { kind: 'number'; optional: true }
                     ? { readonly [K in keyof C]: Plan<T, G> }
                     : never;
 
+/** What `compute` reads, by key, in SI. */
 export type Values<I> = { readonly [K in keyof I]: Value<I[K]> };
 
 type Optional<I> = {
@@ -141,6 +147,7 @@ export type GivenValue<X> = X extends { kind: 'number' }
       ? { readonly [K in keyof C]: Readonly<Record<string, number>> }
       : Value<X>;
 
+/** What a person gives, by key, each number in its input's own unit; what has a preset may be left out. */
 export type Given<I> = { readonly [K in Exclude<keyof I, Optional<I>>]: GivenValue<I[K]> } & {
   readonly [K in Optional<I>]?: GivenValue<I[K]>;
 };

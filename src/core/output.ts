@@ -1,11 +1,14 @@
 import type { Unit } from './units.js';
 
+/** One figure or text of an answer that has several. */
 export type Field =
   /** `error` adds a row of its own for the standard error. */
   | { readonly label: string; readonly unit: Unit; readonly error?: true }
   | { readonly label: string; readonly text: true };
+/** Figures and texts by key, in the order in which they are shown. */
 export type Fields = Readonly<Record<string, Field>>;
 
+/** What a calculation answers: its shape, and label and unit of each figure. */
 export type Output =
   | { readonly kind: 'number'; readonly label: string; readonly unit: Unit }
   | { readonly kind: 'text'; readonly label: string }
@@ -18,13 +21,14 @@ export type Output =
   /** A header row, then the rows. */
   | { readonly kind: 'table'; readonly fields: Fields };
 
+/** A fitted figure. */
 export interface Estimate {
   readonly value: number;
   /** Standard error; undefined where the data leave no freedom to tell. */
   readonly error: number | undefined;
 }
 
-/** One row in SI. A number that the case does not have is undefined and shows as empty. */
+/** One row: from `compute` in SI, from `calculate` in the fields' units. A number that the case does not have is undefined and shows as empty. */
 export type Row<F> = {
   readonly [K in keyof F]: F[K] extends { text: true }
     ? string
@@ -33,7 +37,7 @@ export type Row<F> = {
       : number | undefined;
 };
 
-/** What `compute` gives back, in SI. */
+/** A whole answer, by the kind of the output: from `compute` in SI, from `calculate` in the output's units. */
 export type Result<O> = O extends { kind: 'number' }
   ? number
   : O extends { kind: 'text' }

@@ -21,8 +21,12 @@ export function presentNumber(value: number, unit: Unit, label: string): number 
 function presentField(field: Field, value: unknown): AnswerCell {
   if ('text' in field) return value as string;
   if (value === undefined) return '';
-  return inFifteenDigits(presentNumber(value as number, field.unit, field.label));
+  return presentFigure(field, value as number);
 }
+
+/** A figure of a row in its unit, or why it cannot be shown. */
+export const presentFigure = ({ label, unit }: { readonly label: string; readonly unit: Unit }, value: number) =>
+  inFifteenDigits(presentNumber(value, unit, label));
 
 /** There and back through SI may cost the sixteenth digit: a dose of 1003 must not come back as 1002.9999999999999. */
 const inFifteenDigits = (shown: number | NoAnswer): number | NoAnswer =>

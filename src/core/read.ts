@@ -16,6 +16,7 @@ import {
 
 export const refused = (sentence: string): Refused => ({ refused: sentence });
 
+/** Whether an input was refused; `refused` then says which, its limits, its unit and what was given. */
 export const isRefused = (value: unknown): value is Refused =>
   typeof value === 'object' && value !== null && 'refused' in value;
 

@@ -1,8 +1,6 @@
-/**
- * Every unit that a cell, a report or a message may name, and its way to SI:
- * SI = (value + offset) × up / down. Whole numbers on one side keep the conversion to one rounding.
- */
+/** A unit's way to SI: SI = (value + offset) × up / down. Whole numbers on one side keep it to one rounding. */
 export interface UnitDefinition {
+  /** What the unit measures; units of one kind convert into each other. */
   readonly kind: string;
   readonly up: number;
   readonly down: number;
@@ -11,6 +9,7 @@ export interface UnitDefinition {
 
 const unit = <const K extends string>(kind: K, up = 1, down = 1, offset = 0) => ({ kind, up, down, offset }) as const;
 
+/** Every unit that a cell, a report or a message may name. Money is whatever currency the caller reckons in. */
 export const UNITS = {
   '': unit('number'),
   fraction: unit('fraction'),
@@ -67,11 +66,13 @@ export const UNITS = {
   'money/h': unit('price per time', 1, 3600),
 } as const satisfies Readonly<Record<string, UnitDefinition>>;
 
+/** The name of a unit, as sheets write it: `hL/h`, `g/hL`, `mPa·s`; the empty text is a plain number. */
 export type Unit = keyof typeof UNITS;
 
 /** The way of one unit to SI. */
 export const definition = (name: Unit): UnitDefinition => UNITS[name];
 
+/** A value in the named unit, in SI: `toSI(1, 'bar')` is 100 000 (Pa). Not a number stays so. */
 export function toSI(value: number, name: Unit): number {
   const { up, down, offset } = definition(name);
   return ((value + offset) * up) / down;
@@ -84,6 +85,7 @@ export function columnToSI(values: Float64Array, name: Unit): Float64Array {
   return values;
 }
 
+/** A value in SI, in the named unit: `fromSI(100_000, 'bar')` is 1. */
 export function fromSI(value: number, name: Unit): number {
   const { up, down, offset } = definition(name);
   return (value * down) / up - offset;
