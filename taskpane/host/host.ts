@@ -1,11 +1,7 @@
 import type { CellStyle, StarterSheet } from '../../src/sheets/sheet.js';
+import type { CellContent, Cells } from './cell.js';
 import type { Reference } from './reference.js';
 import type { ReadingOptions, WorkbookContents } from './workbookContents.js';
-
-export type CellContent = number | string | boolean | null;
-
-/** Rows of cells, all equally long. */
-export type Cells = readonly (readonly CellContent[])[];
 
 export interface Selection {
   readonly sheet: string;
@@ -17,6 +13,7 @@ export interface Selection {
 }
 
 export type { CellStyle } from '../../src/sheets/sheet.js';
+export type { CellContent, Cells } from './cell.js';
 
 export interface BlockCell {
   /** Written as text whatever its first character. */

@@ -1,4 +1,4 @@
-import type { CellContent } from './host.js';
+import type { CellContent } from './cell.js';
 
 /** The used part of one sheet, as rows of cells. */
 export interface SheetContents {

@@ -1,17 +1,7 @@
-import type { Input } from '../../src/core/input.js';
-import type { Draft } from './draft.js';
+import type { FieldProps } from './fieldProps.js';
 import { OneCellField } from './OneCellField.js';
 import { PlanField } from './PlanField.js';
 import { SeriesField } from './SeriesField.js';
-
-export interface FieldProps<I extends Input = Input> {
-  /** The input's key. */
-  readonly name: string;
-  readonly input: I;
-  readonly draft: Draft;
-  readonly problems: Readonly<Record<string, string>>;
-  readonly onField: (field: string, text: string) => void;
-}
 
 /** One input of a calculation, whatever its kind: what it is, what it may be, and a field to fill in. */
 export function InputField({ input, ...rest }: FieldProps) {

@@ -2,7 +2,7 @@ import { useId } from 'preact/hooks';
 import type { PlanInput } from '../../src/core/input.js';
 import { labelled } from '../../src/core/wording.js';
 import { planField, planLabels } from './draft.js';
-import type { FieldProps } from './InputField.js';
+import type { FieldProps } from './fieldProps.js';
 import { RangeBar } from './RangeBar.js';
 import { useSetting } from './setting.js';
 

@@ -2,7 +2,7 @@ import { useId } from 'preact/hooks';
 import type { NamesInput, SeriesInput } from '../../src/core/input.js';
 import { labelled } from '../../src/core/wording.js';
 import { Described, describedBy } from './Described.js';
-import type { FieldProps } from './InputField.js';
+import type { FieldProps } from './fieldProps.js';
 import { RangeBar } from './RangeBar.js';
 import { useSetting } from './setting.js';
 

@@ -1,4 +1,4 @@
-import type { Texts } from './texts.js';
+import type { Texts } from './dictionary.js';
 
 /** The words of the check of a whole sheet, in German. */
 export const check: Texts['check'] = {

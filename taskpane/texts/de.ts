@@ -1,8 +1,8 @@
 import { check } from './check.de.js';
+import type { Texts } from './dictionary.js';
 import { explain } from './explain.de.js';
 import { picture } from './picture.de.js';
 import { share } from './share.de.js';
-import type { Texts } from './texts.js';
 
 /** Every word of the pane that no declaration holds, in German. */
 export const de: Texts = {

@@ -1,4 +1,4 @@
-import type { Texts } from './texts.js';
+import type { Texts } from './dictionary.js';
 
 /** The words that explain the selected cell, in German. */
 export const explain: Texts['explain'] = {

@@ -1,4 +1,4 @@
-import type { Texts } from './texts.js';
+import type { Texts } from './dictionary.js';
 
 /** The words of the pictures, in German. */
 export const picture: Texts['picture'] = {

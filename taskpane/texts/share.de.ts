@@ -1,4 +1,4 @@
-import type { Texts } from './texts.js';
+import type { Texts } from './dictionary.js';
 
 /** The words for sharing a sheet, in German. */
 export const share: Texts['share'] = {

@@ -56,7 +56,11 @@ export function CallExplained({ call, level }: { readonly call: Explained; reado
       <Outcome call={call} />
       <ul class="pb-inputs">
         {call.inputs.map((input) => (
-          <InputExplained key={input.given.parameter.name} input={input} />
+          <InputExplained key={input.given.parameter.name} input={input}>
+            {input.calls.map((inner, index) => (
+              <CallExplained key={index} call={inner} level={4} />
+            ))}
+          </InputExplained>
         ))}
       </ul>
       <details class="pb-quiet">

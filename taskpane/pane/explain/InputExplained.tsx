@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Matrix } from '../../formula/arithmetic.js';
 import type { Given } from '../../formula/given.js';
@@ -7,7 +8,6 @@ import { Unknown } from '../../formula/unknown.js';
 import { cellReference, placeText } from '../../host/address.js';
 import type { Reference } from '../../host/reference.js';
 import { useSetting } from '../setting.js';
-import { CallExplained } from './CallExplained.js';
 import type { ExplainedInput } from './explain.js';
 import { Going } from './going.js';
 import { Received } from './Received.js';
@@ -68,7 +68,14 @@ function Several({ given, judged, value }: { given: Given; judged: readonly Judg
 }
 
 /** One input of a call: what it received, from where, and how that lies in its range. */
-export function InputExplained({ input: { given, judged, calls } }: { readonly input: ExplainedInput }) {
+export function InputExplained({
+  input: { given, judged },
+  children,
+}: {
+  readonly input: ExplainedInput;
+  /** The calls inside the input's formula, explained. */
+  readonly children: ComponentChildren;
+}) {
   const setting = useSetting();
   const { texts, formats } = setting;
   const { parameter, value } = given;
@@ -93,9 +100,7 @@ export function InputExplained({ input: { given, judged, calls } }: { readonly i
       {!only && value !== null && !(value instanceof Unknown) && value.flat().length === 1 && (
         <p>{shownCell(value[0]?.[0] ?? null, unit, setting)}</p>
       )}
-      {calls.map((call, index) => (
-        <CallExplained key={index} call={call} level={4} />
-      ))}
+      {children}
     </li>
   );
 }
