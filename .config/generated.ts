@@ -5,11 +5,21 @@ import { families } from '../src/catalogue.js';
 import { developmentAddress } from './address.js';
 import { calculationsFile } from './calculations.js';
 import { path } from './paths.js';
+import { picture, roomTable } from './rooms.js';
 import { reference } from './scripts/reference.js';
+
+/** A page that people write, with what is made between its two marks. */
+function withBlock(name: string, block: string): string {
+  const text = readFileSync(path(name), 'utf8');
+  const marks = /(<!-- made by npm run docs -->\n)[\s\S]*(<!-- end of what is made -->)/;
+  if (!marks.test(text)) throw new Error(`${name} lacks the marks between which npm run docs writes.`);
+  return text.replace(marks, (_, from: string, to: string) => `${from}${block}\n${to}`);
+}
 
 /** Every committed file that is made from the declarations, and what it should hold. */
 export function generated(): Record<string, string> {
   return {
+    'docs/architecture.md': withBlock('docs/architecture.md', `${picture()}\n\n${roomTable()}`),
     'src/calculations.ts': calculationsFile(),
     'docs/functions.md': reference(families),
     'docs/functions.json': `${JSON.stringify(metadata(developmentAddress), null, 2)}\n`,

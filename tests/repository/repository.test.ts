@@ -1,8 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { path } from '../../.config/paths.js';
-import { codeFiles, importGraph, importsOf, ownFiles, textOf } from './files.js';
-import { circles } from './imports.js';
+import { codeFiles, importsOf, ownFiles, textOf } from './files.js';
 
 /** The files that break a rule, each with what breaks it. */
 const breaches = (names: string[], find: (name: string) => string[]) =>
@@ -44,12 +43,6 @@ describe('the repository', () => {
       const files = codeFiles.filter((name) => name.startsWith(`${folder}/`));
       expect(breaches(files, (name) => importsOf(name).filter((one) => startsWithAny(one, others)))).toEqual([]);
     }
-  });
-
-  it('has no circle of imports, of types neither', () => {
-    const graph = importGraph(codeFiles);
-    expect([...graph.values()].flat().length).toBeGreaterThan(1000);
-    expect(circles(graph)).toEqual([]);
   });
 
   it('keeps the core free of the families of calculations', () => {
