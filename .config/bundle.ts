@@ -4,6 +4,7 @@ import { gzipSync } from 'node:zlib';
 import webpack, { type Configuration, type MultiStats } from 'webpack';
 import { buildAddress } from './address.js';
 import { buildLibrary } from './library.js';
+import { notices, placesIn } from './notices.js';
 import { dist } from './paths.js';
 import { officeSource } from './policy.js';
 import { functionsPart, type Part as Page, panePart, type Setting, workbookPart } from './webpack.js';
@@ -64,6 +65,11 @@ async function buildSite(names: readonly Page[]): Promise<string> {
     console.warn(account);
   }
   if (names.includes('functions')) await emitMetadata(setting.address);
+  // Only a whole build knows all that the site holds.
+  if (names.length === pages.length) {
+    const places = new Set(stats.stats.flatMap(({ compilation }) => placesIn(compilation)));
+    writeFileSync(join(dist, 'licences.txt'), notices([...places]));
+  }
   return `Built for ${setting.address}, office.js ${setting.office}:\n${sizes(names)}`;
 }
 

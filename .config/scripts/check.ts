@@ -14,6 +14,7 @@ const steps: Record<string, string[]> = {
     '--config-path=.config',
     '--error-on-warnings',
   ),
+  'every licence is allowed': node('--import', 'tsx', '.config/scripts/licences.ts'),
   'generated files are current': node('--import', 'tsx', '.config/scripts/docs.ts', '--check'),
 };
 
