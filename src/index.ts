@@ -1,6 +1,6 @@
 /**
  * The public face for programmers: every calculation by name, the list of all, and how to evaluate one. Nothing here
- * acts on import, reads a file or throws; a refusal and a missing answer are values.
+ * acts on import, and a refusal or a missing answer is a value, no exception.
  */
 
 export * from './calculations.js';

@@ -48,7 +48,7 @@ function inOwnUnits(output: Output, result: unknown): unknown | NoAnswer {
  * as a record by the output's field keys, a `table` as an array of such records. Numbers are in the units that the output
  * declares and always finite; a figure that the case does not have is undefined; a fitted figure is a value with its
  * standard error. `{ refused }` says which input was wrong, its limits, its unit and what was given; `{ none }` says why
- * no answer exists. Nothing is thrown.
+ * no answer exists. Values of these types never make it throw.
  */
 export function calculate<I extends Inputs, O extends Output>(
   calculation: Calculation<I, O>,

@@ -121,11 +121,16 @@ describe('the package that npm pack makes', { timeout: 60_000 }, () => {
       'one',
       `import { calculate, dryMass } from 'powderbook'; console.log(calculate(dryMass, {}));`,
     );
+    const longest = await bundled(
+      'longest',
+      `import { calculate, savingSpread } from 'powderbook'; console.log(calculate(savingSpread, {}));`,
+    );
     const all = await bundled('all', `import * as everything from 'powderbook'; console.log(everything);`);
     const size = (text: string) => gzipSync(text, { level: 9 }).length;
     expect(nothing.length).toBe(0);
     expect(one).not.toContain('RUNREPORT');
     expect(size(one)).toBeLessThan(8 * KIB);
+    expect(size(longest)).toBeLessThan(16 * KIB);
     expect(size(all)).toBeLessThan(60 * KIB);
     expect(size(one) * 3).toBeLessThan(size(all));
   });
