@@ -138,13 +138,18 @@ type Optional<I> = {
   [K in keyof I]: I[K] extends { optional: true } | { preset: number | string } ? K : never;
 }[keyof I];
 
+type LabelsOf<T> = { [K in keyof T]: T[K] extends { label: infer L extends string } ? L : never }[keyof T];
+
+/** One column of a plan by label; an editor proposes the labels, and a label with its unit behind it serves as well. */
+type GivenColumn<T> = Readonly<Record<string, number>> & { readonly [L in LabelsOf<T>]?: number };
+
 /** What a person gives for one input: numbers in the input's own unit. */
 export type GivenValue<X> = X extends { kind: 'number' }
   ? number
   : X extends { kind: 'series' }
     ? readonly number[]
-    : X extends { kind: 'plan'; columns: infer C }
-      ? { readonly [K in keyof C]: Readonly<Record<string, number>> }
+    : X extends { kind: 'plan'; table: infer T; columns: infer C }
+      ? { readonly [K in keyof C]: GivenColumn<T> }
       : Value<X>;
 
 /** What a person gives, by key, each number in its input's own unit; what has a preset may be left out. */
