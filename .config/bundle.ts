@@ -18,7 +18,8 @@ const configurations: Record<Page, (setting: Setting) => Configuration> = {
   workbook: workbookPart,
 };
 
-const pages = Object.keys(configurations) as Page[];
+/** What a host serves. */
+export const pages = Object.keys(configurations) as readonly Page[];
 export const parts: readonly Part[] = [...pages, 'library'];
 
 const kibibytes = (bytes: number) => `${(bytes / 1024).toFixed(1)} KiB`;

@@ -1,5 +1,5 @@
 import { createServer } from 'node:http';
-import { build } from '../bundle.js';
+import { build, pages } from '../bundle.js';
 import { listen } from '../listen.js';
 import { siteHandler } from '../serve.js';
 
@@ -17,7 +17,7 @@ try {
   // The port is taken first: nobody should wait for a build only to read that there is no room for it.
   await listen(server, port);
   console.log('Building: the first time takes up to a minute.');
-  console.log(await build());
+  console.log(await build(pages));
   ready = true;
   console.log(`\nThe workbook is at http://localhost:${port}\nStop with Ctrl+C.`);
 } catch (failure) {

@@ -6,6 +6,7 @@ import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import webpack from 'webpack';
 import { path, root } from '../../.config/paths.js';
+import * as calculations from '../../src/calculations.js';
 
 const KIB = 1024;
 
@@ -90,6 +91,16 @@ describe('the package that npm pack makes', { timeout: 60_000 }, () => {
     expect(others.sort()).toEqual(documents);
     expect(files.length).toBeGreaterThan(200);
     expect(files.filter((name) => /test|sheets\//.test(name) && !/testPermeability/.test(name))).toEqual([]);
+  });
+
+  it('says in an editor what each calculation takes and answers, with units', () => {
+    const types = files.filter((name) => name.endsWith('.d.ts'));
+    const documented = types.filter((name) =>
+      /^ \* Answers .*Method: /m.test(readFileSync(join(project, 'package', name), 'utf8')),
+    );
+    expect(documented.length).toBe(Object.keys(calculations).length);
+    const dryMass = readFileSync(join(project, 'package/lib/moisture/dryMass.d.ts'), 'utf8');
+    expect(dryMass).toContain(' * - `mass`: Mass kg, from 0 to ');
   });
 
   it('says nothing about the machine that it was made on', () => {
