@@ -26,6 +26,9 @@ interface RichValue {
   readonly basicValue?: unknown;
 }
 
+/** What sentences quote where a cell holds an entity, a picture or the like. */
+const A_DATA_TYPE = 'a data type';
+
 /** Takes the host's wrappings off one cell: blank forms become null, formatted numbers their number. */
 export function unwrap<E>(raw: unknown, answers: Answers<E>): Cell | E {
   if (typeof raw === 'number' || typeof raw === 'boolean') return raw;
@@ -34,11 +37,18 @@ export function unwrap<E>(raw: unknown, answers: Answers<E>): Cell | E {
   if (answers.isError(raw)) return raw;
   if (typeof raw !== 'object') return String(raw);
   const { type, basicType, basicValue } = raw as RichValue;
-  if (type === 'Error' || basicType === 'Error') return answers.error(String(basicValue));
+  // An entity or a picture has the basic type Error too, but is no failed calculation: it is refused with a sentence.
+  if (type === 'Error' || (type === undefined && basicType === 'Error')) return errorValue(basicValue, answers);
+  if (basicType === 'Error') return A_DATA_TYPE;
   if (typeof basicValue === 'number' || typeof basicValue === 'boolean') return basicValue;
   if (typeof basicValue === 'string') return basicValue === '' ? null : basicValue;
-  return basicType === 'Empty' ? null : 'a data type';
+  return basicType === 'Empty' ? null : A_DATA_TYPE;
 }
+
+const errorValue = <E>(code: unknown, answers: Answers<E>): E =>
+  typeof code === 'string' && code.startsWith('#')
+    ? answers.error(code)
+    : answers.refused('A cell holds an error value that does not say which.');
 
 /** A whole range of nothing but numbers in reading order; undefined where anything else stands in it. */
 export function allNumbers(matrix: Matrix): Float64Array | undefined {

@@ -1,4 +1,4 @@
-import type { Cell, PlanCells, PlanInput, PlanLabel, PlanValues } from './input.js';
+import type { Cell, PlanCells, PlanInput, PlanLabel, PlanTable, PlanValues } from './input.js';
 import type { Refused } from './output.js';
 import { labelKey, labelRefusal } from './planLabels.js';
 import { isRefused, numberRefusal, refused } from './read.js';
@@ -12,25 +12,39 @@ const isBlank = (cell: Cell): boolean =>
 /** What one row's label cell says: nothing, a key, or why it is refused. */
 export type LabelRow = { readonly key: string } | Refused | undefined;
 
-/** Reads a column of labels row by row; a label unknown or written twice is refused where it stands. */
-export function readLabels({ table }: Pick<PlanInput, 'table'>, labels: readonly Cell[]): readonly LabelRow[] {
+/** Reads a column of labels, one row at a call; a label unknown or written twice is refused where it stands. */
+function labelReader(table: PlanTable): (cell: Cell, row: number) => LabelRow {
   const rows = new Map<string, number>();
-  return labels.map((cell, row) => {
+  // The search for the nearest label is long, and a range filled down may ask for it in every row.
+  const unknown = new Map<Cell, Refused>();
+  const refuse = (cell: Cell): Refused => {
+    const known = unknown.get(cell) ?? refused(labelRefusal(table, String(cell)));
+    unknown.set(cell, known);
+    return known;
+  };
+  return (cell, row) => {
     if (isBlank(cell)) return undefined;
     const key = typeof cell === 'string' ? labelKey(table, cell) : undefined;
-    if (key === undefined) return refused(labelRefusal(table, String(cell)));
+    if (key === undefined) return refuse(cell);
     const before = rows.get(key);
     if (before !== undefined) {
       return refused(`${quoted((table[key] as PlanLabel).label)} stands twice, in rows ${before + 1} and ${row + 1}.`);
     }
     rows.set(key, row);
     return { key };
-  });
+  };
 }
 
+/** What every row of a column of labels says. */
+export const readLabels = ({ table }: Pick<PlanInput, 'table'>, labels: readonly Cell[]): readonly LabelRow[] =>
+  labels.map(labelReader(table));
+
+/** The row of each label, or the first refusal. */
 function rowsOfLabels(input: PlanInput, labels: readonly Cell[]): ReadonlyMap<string, number> | Refused {
   const rows = new Map<string, number>();
-  for (const [row, read] of readLabels(input, labels).entries()) {
+  const readLabel = labelReader(input.table);
+  for (const [row, cell] of labels.entries()) {
+    const read = readLabel(cell, row);
     if (read === undefined) continue;
     if (isRefused(read)) return refused(`${input.label}, row ${row + 1}: ${read.refused}`);
     rows.set(read.key, row);

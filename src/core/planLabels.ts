@@ -68,6 +68,8 @@ export function nearestLabel(table: PlanTable, text: string): PlanLabel {
   const word = normal(text).slice(0, 100);
   let nearest = { key: '', away: Number.POSITIVE_INFINITY };
   for (const [spelling, key] of indexOf(table).spellings) {
+    // Every letter that one has more than the other must be added.
+    if (Math.abs(word.length - spelling.length) >= nearest.away) continue;
     const away = distance(word, spelling);
     if (away < nearest.away) nearest = { key, away };
   }

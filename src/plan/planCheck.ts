@@ -1,7 +1,7 @@
 import { calculation } from '../core/calculation.js';
 import type { Cell, PlanLabel, PlanRefusal } from '../core/input.js';
 import { readLabels, readValue } from '../core/plan.js';
-import { isRefused } from '../core/read.js';
+import { isRefused, refused } from '../core/read.js';
 import { verdict } from '../safety/rangeCheck.js';
 import { cakeRefusal } from './cakeRefusal.js';
 import { EXAMPLE } from './example.js';
@@ -35,6 +35,7 @@ export const planCheck = calculation({
   cautions: ['pressure'],
   example: { given: { labels: EXAMPLE }, result: Object.keys(EXAMPLE.values).map(() => 'usual') },
   compute: ({ labels: { labels, columns } }) => {
+    if (labels.length === 0) return refused('Labels is an empty range.');
     const values = columns.values ?? [];
     const rows = readLabels({ table: PLAN }, labels);
     const keys = rows.map((row) => (row === undefined || isRefused(row) ? undefined : row.key));

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../.config/properties.js';
 import { catalogue } from '../../src/catalogue.js';
 import { evaluateCells, isNoAnswer, isOneCell } from '../../src/core/evaluate.js';
 import type { Cell, OneCellInput } from '../../src/core/input.js';
@@ -31,7 +32,7 @@ describe('within the declared limits', () => {
               else expect(typeof cell).toBe('string');
             }
         }),
-        { numRuns: 500 },
+        cases(500),
       );
     });
   }

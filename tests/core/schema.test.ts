@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../.config/properties.js';
 import { catalogue } from '../../src/catalogue.js';
 import { isOneCell } from '../../src/core/evaluate.js';
 import type { Cell, Input } from '../../src/core/input.js';
@@ -32,7 +33,7 @@ describe('the schema for forms and files', () => {
           );
           expect(schema.safeParse(record).success).toBe(!cellsRefuse);
         }),
-        { numRuns: 300 },
+        cases(300),
       );
     });
   }

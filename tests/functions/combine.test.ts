@@ -111,6 +111,20 @@ describe('a cell of an argument', () => {
     expect(call('DRYMASS', [[100]], [[failed]])).toMatchObject({ code: '#NUM!' });
   });
 
+  it('is refused with a sentence where it is an entity, a picture or an error that does not say which', () => {
+    const entity = { type: 'Entity', text: 'Beer', basicType: 'Error', basicValue: '#VALUE!', properties: {} };
+    const sentence = expect.stringContaining('Mass is text, not a number: "a data type".');
+    expect(call('DRYMASS', [[entity]], [[0.65]])).toMatchObject({ code: '#VALUE!', message: sentence });
+    expect(call('DRYMASS', [[{ type: 'WebImage' }]], [[0.65]])).toMatchObject({ message: sentence });
+    for (const basicValue of [undefined, null, 'oh']) {
+      expect(call('DRYMASS', [[{ type: 'Error', basicValue }]], [[0.65]])).toMatchObject({
+        code: '#VALUE!',
+        message: 'A cell holds an error value that does not say which.',
+      });
+    }
+    expect(call('DRYMASS', [[{ basicType: 'Error', basicValue: '#REF!' }]], [[0.65]])).toMatchObject({ code: '#REF!' });
+  });
+
   it('is refused by name where it is no finite number', () => {
     expect(call('DRYMASS', [[Number.NaN]], [[0.5]])).toMatchObject({
       message: expect.stringContaining('not a finite'),

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { linearRegression } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../.config/properties.js';
 import { type Decay, fitDecay, type NoDecay } from '../../src/numerics/decay.js';
 import { gaussNewton, normalDeviates } from './independent.js';
 
@@ -33,7 +34,7 @@ describe('the curve through a dose ladder', () => {
           expect(Math.abs(fit.rate / rate - 1)).toBeLessThan(1e-9);
         },
       ),
-      { seed: 7, numRuns: 300 },
+      { seed: 7, ...cases(300) },
     );
   });
 

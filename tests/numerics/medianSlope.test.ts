@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases, limited } from '../../.config/properties.js';
 import { sortCounting } from '../../src/numerics/inversions.js';
 import { medianSlope } from '../../src/numerics/medianSlope.js';
 import { normalDeviates } from './independent.js';
@@ -72,7 +73,7 @@ describe('the median of all pairwise slopes', () => {
         const y = Float64Array.from(rows, ([, one]) => one / 10);
         expect(medianSlope(x, y)).toBe(ofAllPairs(x, y));
       }),
-      { numRuns: 300 },
+      cases(300),
     );
   });
 
@@ -108,7 +109,7 @@ describe('the median of all pairwise slopes', () => {
   });
 
   it('has as many slopes below it as above on 100 000 rows, and takes seconds at most', () => {
-    const rows = 100_000;
+    const rows = limited(100_000);
     const x = column(rows, (row) => row / 3600);
     const y = column(rows, (row) => 0.6 + (0.4 * row) / 3600 + 0.1 * noise());
     const started = performance.now();

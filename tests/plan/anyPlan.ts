@@ -5,7 +5,7 @@ type Key = keyof typeof PLAN;
 type Values = Partial<Record<Key, number | undefined>>;
 
 /** A number of a span; over several powers of ten as likely small as large. Both ends turn up. */
-function within([least, most]: readonly [number, number]): fc.Arbitrary<number> {
+export function within([least, most]: readonly [number, number]): fc.Arbitrary<number> {
   const plain = fc.double({ min: least, max: most, noNaN: true });
   const ends = fc.constantFrom(least, most);
   const floor = least > 0 ? least : most * 1e-9;

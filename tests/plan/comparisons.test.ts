@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../.config/properties.js';
 import { isNoAnswer } from '../../src/core/evaluate.js';
 import { COST_ITEMS, costOf, costPerRun, itemCost } from '../../src/plan/cost.js';
 import { runOf } from '../../src/plan/run.js';
@@ -47,7 +48,7 @@ describe('every comparison of plans', () => {
         if (Array.isArray(answer) || (answer as CellError).message.includes('the most that a plan takes')) answered++;
         expectFiniteOrSentences(answer);
       }),
-      { numRuns: 400 },
+      cases(400),
     );
     expect(answered).toBeGreaterThan(4);
   });

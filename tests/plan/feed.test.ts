@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../.config/properties.js';
 import { isNoAnswer } from '../../src/core/evaluate.js';
 import { fromSI, toSI } from '../../src/core/units.js';
 import { costOf } from '../../src/plan/cost.js';
@@ -54,7 +55,7 @@ describe('BESTFEED', () => {
           expect(Math.abs((best[BEST] as number) - scanned.dose)).toBeLessThanOrEqual(0.1 + 1e-9);
         }
       }),
-      { numRuns: 60 },
+      cases(60),
     );
   });
 
@@ -177,7 +178,7 @@ describe('FEEDFORRUN', () => {
         if (least > 0.01) expect(length(least * 0.99)).toBeLessThan(wanted);
         if (most < 9000) expect(length(most * 1.01)).toBeLessThan(wanted);
       }),
-      { numRuns: 100 },
+      cases(100),
     );
   });
 

@@ -39,4 +39,12 @@ describe('PLANCHECK', () => {
   it('finds nothing unusual in the invented plan', () => {
     expect(new Set(check(planMatrices()))).toEqual(new Set(['usual']));
   });
+
+  it('refuses an empty range, and says so at each of 20,000 wrong labels at once', () => {
+    expect(call('PLANCHECK', [], [])).toMatchObject({ code: '#VALUE!', message: 'Labels is an empty range.' });
+    const column = Array.from({ length: 20_000 }, () => ['Beer flaw']);
+    expect(new Set(check([column, column]))).toEqual(
+      new Set(['refused: "Beer flaw" is no label of a plan. The nearest is "Beer flow hL/h".']),
+    );
+  });
 });

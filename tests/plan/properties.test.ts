@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../.config/properties.js';
 import { catalogue } from '../../src/catalogue.js';
 import { isNoAnswer } from '../../src/core/evaluate.js';
 import { COST_ITEMS, costOf, itemCost, spentCake } from '../../src/plan/cost.js';
@@ -42,7 +43,7 @@ describe('every function over a plan', () => {
         const answer = call(id, ...planMatrices(values), ...(id === 'FEEDFORRUN' ? [1000] : []));
         expectFiniteOrSentences(answer);
       }),
-      { numRuns: 300 },
+      cases(300),
     );
   });
 });
