@@ -1,11 +1,12 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { metadata } from '../functions/metadata.js';
-import { families } from '../src/catalogue.js';
+import { catalogue, families } from '../src/catalogue.js';
 import { developmentAddress } from './address.js';
 import { calculationsFile } from './calculations.js';
 import { path } from './paths.js';
 import { picture, roomTable } from './rooms.js';
+import { checksPage } from './scripts/checks.js';
 import { reference } from './scripts/reference.js';
 
 /** A page that people write, with what is made between its two marks. */
@@ -16,12 +17,13 @@ function withBlock(name: string, block: string): string {
   return text.replace(marks, (_, from: string, to: string) => `${from}${block}\n${to}`);
 }
 
-/** Every committed file that is made from the declarations, and what it should hold. */
+/** Every committed file that is made from the declarations, the imports and the published checks, and what it should hold. */
 export function generated(): Record<string, string> {
   return {
     'docs/architecture.md': withBlock('docs/architecture.md', `${picture()}\n\n${roomTable()}`),
     'src/calculations.ts': calculationsFile(),
     'docs/functions.md': reference(families),
+    'docs/checks.md': checksPage(catalogue),
     'docs/functions.json': `${JSON.stringify(metadata(developmentAddress), null, 2)}\n`,
   };
 }

@@ -8,13 +8,7 @@ import type { Output } from '../../src/core/output.js';
 import type { AnswerCell } from '../../src/core/present.js';
 import { isRefused } from '../../src/core/read.js';
 import { anyOf, labelled, plainNumber, spanInWords } from '../../src/core/wording.js';
-
-const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
-
-const row = (cells: readonly string[]): string => `| ${cells.map(cell).join(' | ')} |`;
-
-const table = (header: readonly string[], rows: readonly (readonly string[])[]): string =>
-  [row(header), row(header.map(() => '---')), ...rows.map(row)].join('\n');
+import { table } from './table.js';
 
 function limits(input: Input | PlanLabel): string {
   if ('limit' in input) return spanInWords(input.limit, input.unit);

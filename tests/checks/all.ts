@@ -6,6 +6,7 @@ import { costChecks } from './cost.js';
 import { feedChecks } from './feed.js';
 import { laboratoryChecks } from './laboratory.js';
 import { moistureChecks } from './moisture.js';
+import { nistChecks } from './nist.js';
 import { planChecks } from './plan.js';
 import { safetyChecks } from './safety.js';
 import { stabiliserChecks } from './stabiliser.js';
@@ -18,6 +19,7 @@ export const CHECKS: readonly PublishedCheck[] = [
   ...cakeWaterChecks,
   ...cakeFitChecks,
   ...cakeRiseChecks,
+  ...nistChecks,
   ...planChecks,
   ...costChecks,
   ...laboratoryChecks,

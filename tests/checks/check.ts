@@ -43,8 +43,11 @@ const shown = (handed: Handed): string =>
       ? 'a plan'
       : String(handed);
 
+/** What the worksheet was handed, in short. */
+export const givenInWords = (given: PublishedCheck['given']): string => Object.values(given).map(shown).join(', ');
+
 /** The check as a sentence. */
 export function titleOf({ calculation, given, expected, row, source, kind }: PublishedCheck): string {
   const of = row === undefined ? '' : ` as ${row}`;
-  return `${calculation}(${Object.values(given).map(shown).join(', ')}) gives ${expected}${of}, ${kind}: ${source}`;
+  return `${calculation}(${givenInWords(given)}) gives ${expected}${of}, ${kind}: ${source}`;
 }
