@@ -1,5 +1,6 @@
+import { table } from '../scripts/table.js';
 import { type Bound, column } from './builtFunctions.js';
-import { shownTime, table } from './table.js';
+import { shownTime } from './table.js';
 import { leastTime } from './timing.js';
 
 const ROWS = [1_000, 10_000, 100_000, 1_000_000];

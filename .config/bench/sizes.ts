@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { dist } from '../paths.js';
-import { table } from './table.js';
+import { table } from '../scripts/table.js';
 
 const kibibytes = (bytes: number): string => `${(bytes / 1024).toFixed(1)} KiB`;
 

@@ -1,3 +1,4 @@
+import { table } from '../scripts/table.js';
 import type { Row } from './timing.js';
 
 /** A time in the unit that a person reads it in. */
@@ -5,11 +6,6 @@ export function shownTime(milliseconds: number): string {
   if (milliseconds < 0.001) return `${(1e6 * milliseconds).toFixed(0)} ns`;
   if (milliseconds < 0.1) return `${(1000 * milliseconds).toFixed(1)} µs`;
   return milliseconds < 1000 ? `${milliseconds.toFixed(2)} ms` : `${(milliseconds / 1000).toFixed(2)} s`;
-}
-
-export function table(titles: readonly string[], rows: readonly (readonly string[])[]): string {
-  const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
-  return [line(titles), line(titles.map(() => '---')), ...rows.map(line)].join('\n');
 }
 
 /** Work beside its reference; the ratio is what counts, since it hangs least on the machine. */
