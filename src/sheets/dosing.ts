@@ -18,6 +18,7 @@ export const dosing = layOut(
       'One beer on one filter, now and after a swap of stabiliser: doses, precoat, body feed, pump, tanks, run and powder cost.',
     widths: widthsOf(columns),
     headerRows: 4,
+    print: 'landscape',
   },
   [
     title('Dosing sheet: beer 3 on filter 2, Nebbelgrund brewery'),

@@ -59,6 +59,9 @@ export function figureLines(columns: Columns) {
     );
     return {
       marks: marksOf(named),
+      judged: [
+        { cells: { column: first + 1, columns: named.length - first }, by: { column: columns.judgement + first } },
+      ],
       cells: (at) => {
         const places = named.filter((name) => name !== '').map(at);
         const judged = `=${call('RANGECHECK', [`"${calculation.id}"`, `"${declared.label}"`, spanOf(places)])}`;

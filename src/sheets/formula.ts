@@ -6,3 +6,6 @@ export const columnOf = (answer: string, column: number): string => `INDEX(${ans
 
 /** How many figures of a range are not usual, in one call. `judged` answers with a verdict for each. */
 export const remarksIn = (judged: string): string => `=SUMPRODUCT(--(LEFT(${judged},5)<>"usual"))`;
+
+/** How many judgements in cells are not usual; where nothing was to be judged the cell is blank. */
+export const remarksAmong = (cells: string): string => `=SUMPRODUCT((${cells}<>"")*(LEFT(${cells},5)<>"usual"))`;

@@ -1,20 +1,19 @@
 import { text } from './cells.js';
-import type { SheetCell, StarterSheet } from './sheet.js';
+import { conditionsOf, type Judged } from './judged.js';
+import { type Mark, placeOf } from './place.js';
+import type { SheetCell, SheetChart, StarterSheet } from './sheet.js';
+
+export type { Mark } from './place.js';
 
 /** Gives the address of a named place, such as `B7` or `B7:B19`. */
 export type At = (name: string) => string;
-
-/** Where in its row a named place begins, and how far it reaches. */
-export interface Mark {
-  readonly column: number;
-  readonly rows?: number;
-  readonly columns?: number;
-}
 
 /** One row of a starter sheet before addresses are known. Formulas of other rows read its marks. */
 export interface Line {
   /** A name with a point in it serves formulas only and is not defined in the workbook. */
   readonly marks?: Readonly<Record<string, Mark>>;
+  /** What is coloured where it is unusual or refused. */
+  readonly judged?: readonly Judged[];
   cells(at: At): readonly SheetCell[];
 }
 
@@ -28,26 +27,20 @@ export const gap: Line = { cells: () => [] };
 /** Titles of a wide table's columns. */
 export const titles = (words: readonly string[]): Line => ({ cells: () => words.map((one) => text(one, 'heading')) });
 
-/** A, B, …, Z, AA, … */
-export function columnLetters(column: number): string {
-  const letter = String.fromCharCode(65 + (column % 26));
-  return column < 26 ? letter : columnLetters(Math.floor(column / 26) - 1) + letter;
-}
-
-function addressOf(row: number, { column, rows = 1, columns = 1 }: Mark): string {
-  const first = `${columnLetters(column)}${row + 1}`;
-  return rows === 1 && columns === 1 ? first : `${first}:${columnLetters(column + columns - 1)}${row + rows}`;
-}
-
 const isDefined = (name: string): boolean => !name.includes('.');
 
+/** A sheet but for its cells; its charts read places by their names, as formulas do. */
+interface Plain extends Omit<StarterSheet, 'rows' | 'names' | 'conditions' | 'charts'> {
+  charts?(at: At): readonly SheetChart[];
+}
+
 /** Lays lines out into a sheet: each mark gets its address, and a defined name. */
-export function layOut(sheet: Omit<StarterSheet, 'rows' | 'names'>, lines: readonly Line[]): StarterSheet {
+export function layOut({ charts, ...sheet }: Plain, lines: readonly Line[]): StarterSheet {
   const addresses = new Map<string, string>();
   for (const [row, { marks = {} }] of lines.entries()) {
     for (const [name, mark] of Object.entries(marks)) {
       if (addresses.has(name)) throw new Error(`Two places of ${sheet.name} are named ${name}.`);
-      addresses.set(name, addressOf(row, mark));
+      addresses.set(name, placeOf(row, mark));
     }
   }
   const at: At = (name) => {
@@ -56,5 +49,12 @@ export function layOut(sheet: Omit<StarterSheet, 'rows' | 'names'>, lines: reado
     return address;
   };
   const names = Object.fromEntries([...addresses].filter(([name]) => isDefined(name)));
-  return { ...sheet, rows: lines.map(({ cells }) => cells(at)), names };
+  const judged = lines.flatMap(({ judged = [] }, row) => judged.map((one) => [row, one] as const));
+  return {
+    ...sheet,
+    rows: lines.map(({ cells }) => cells(at)),
+    names,
+    conditions: conditionsOf(judged),
+    charts: charts?.(at) ?? [],
+  };
 }

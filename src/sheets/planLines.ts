@@ -60,6 +60,7 @@ export function planLines(
     const own = columns.figures.map((_, index): [string, Mark] => [`${name}.${key}.${index}`, { column: index + 1 }]);
     return {
       marks: { ...Object.fromEntries(own), ...(row === 0 ? all : {}) },
+      judged: [{ cells: { column: 1, columns: columns.figures.length }, by: { column: columns.judgement } }],
       cells: (at) => [
         text(declared.label, 'label'),
         ...given.map((figure) => figureCell(declared, figure, at)),

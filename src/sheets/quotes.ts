@@ -31,8 +31,9 @@ export const quotes = layOut(
     name: 'Quotes',
     summary:
       'Up to twelve offers of stabiliser: landed and dry price, cost per hL at equal effect, rank and break-even.',
-    widths: [38, 26, ...Array.from({ length: GIVEN.length + CALCULATED.length - 1 }, () => 17)],
-    headerRows: 3,
+    widths: [38, 22, 12, 24, ...GIVEN.slice(4).map(() => 12), 16, ...CALCULATED.map(() => 17)],
+    headerRows: 1,
+    print: 'landscape',
   },
   [
     title('Quotes for a stabiliser: Nebbelgrund brewery'),

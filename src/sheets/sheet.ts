@@ -27,7 +27,7 @@ export interface SheetCell {
 /** Marks the cells of a range in which a formula, written for the first of them, is true. */
 export interface SheetCondition {
   readonly range: string;
-  /** Reads cells only: spreadsheet programs refuse an add-in’s functions in conditional formats. */
+  /** With `=` in front. Reads cells only: spreadsheet programs refuse an add-in’s functions in conditional formats. */
   readonly formula: string;
   readonly look: 'unusual' | 'refused';
 }
@@ -35,6 +35,8 @@ export interface SheetCondition {
 /** A line of a chart, or one set of its bars. */
 export interface ChartSeries {
   readonly name: string;
+  /** Where the series is drawn otherwise than its chart. */
+  readonly kind?: 'lines' | 'points';
   /** Address of the figures across, or of the bars’ names. */
   readonly across: string;
   /** Address of the figures upwards. */

@@ -28,6 +28,7 @@ export const trial = layOut(
       'Two run logs side by side, old powder and new: fits, verdict with its uncertainty, and the best body feed.',
     widths: [...widthsOf(columns), 12, 12],
     headerRows: 5,
+    print: 'landscape',
   },
   [
     title('Trial log: beer 3 on filter 2, Nebbelgrund brewery'),

@@ -17,6 +17,7 @@ export const year = layOut(
       'Ten beers through a year: powder, cake, disposal, water, losses, downtime, the saving and how sure it is.',
     widths,
     headerRows: 3,
+    print: 'landscape',
   },
   [
     title('The year on filter 2: Nebbelgrund brewery'),

@@ -5,7 +5,7 @@ import { dryPrice } from '../../moisture/dryPrice.js';
 import { swapDose } from '../../stabiliser/swapDose.js';
 import type { Offer } from './offers.js';
 
-interface Given {
+export interface Given {
   readonly key: keyof Offer;
   readonly label: string;
   readonly feeds: readonly [Calculation, string];

@@ -1,9 +1,9 @@
 import { rankQuotes } from '../../cost/rankQuotes.js';
 import { declaredInput, inputCell, shownUnit, spilled, text, unitOf } from '../cells.js';
-import { call, remarksIn } from '../formula.js';
-import { type Line, type Mark, titles } from '../layout.js';
+import { call, remarksAmong } from '../formula.js';
+import { type At, gap, type Line, type Mark, note, titles } from '../layout.js';
 import { CALCULATED } from './calculated.js';
-import { GIVEN } from './given.js';
+import { GIVEN, type Given } from './given.js';
 import { OFFERS, type Offer, ROOM } from './offers.js';
 
 const mark = (column: number): Mark => ({ column, rows: ROOM });
@@ -15,8 +15,12 @@ const marks: Readonly<Record<string, Mark>> = Object.fromEntries([
   ...CALCULATED.map(({ key }, index) => [place(key), mark(GIVEN.length + 1 + index)]),
 ]);
 
+/** Every figure has its judgement so many rows below, under its own column. */
+const DOWN = ROOM + 4;
+const judged = [{ cells: { column: 1, rows: ROOM, columns: GIVEN.length }, by: { column: 1, down: DOWN } }];
+
 const quoteLine = (row: number): Line => ({
-  ...(row === 0 ? { marks } : {}),
+  ...(row === 0 ? { marks, judged } : {}),
   cells: (at) => {
     const offer: Partial<Offer> = OFFERS[row] ?? {};
     const q = (key: string) => at(place(key));
@@ -31,17 +35,34 @@ const quoteLine = (row: number): Line => ({
   },
 });
 
+const judgement = (at: At, { key, feeds: [calculation, input] }: Given): string => {
+  const values = at(place(key));
+  const verdict = call('RANGECHECK', [`"${calculation.id}"`, `"${calculation.inputs[input]?.label}"`, values]);
+  return `=IF(${values}="","",${verdict})`;
+};
+
+const judgementLine = (row: number): Line => ({
+  marks:
+    row === 0
+      ? Object.fromEntries(GIVEN.map(({ key }, index) => [`judged.${key}`, { column: index + 1, rows: ROOM }]))
+      : {},
+  cells: (at) => [
+    { ...(row === 0 ? { formula: `=IF(${at(place('names'))}="","",${at(place('names'))})` } : {}), style: 'label' },
+    ...GIVEN.map((given) => ({
+      ...(row === 0 ? { formula: judgement(at, given) } : {}),
+      style: 'note' as const,
+    })),
+  ],
+});
+
 /** How many figures of each column are not usual. */
 const remarksLine: Line = {
-  marks: { 'quotes.remarks': { column: 1, columns: GIVEN.length } },
   cells: (at) => [
     text('Unusual or refused', 'label'),
-    ...GIVEN.map(({ key, feeds: [calculation, input] }) => {
-      const values = at(place(key));
-      const judged = call('RANGECHECK', [`"${calculation.id}"`, `"${calculation.inputs[input]?.label}"`, values]);
-      return { formula: remarksIn(`IF(${values}="","usual",${judged})`), style: 'note', format: '0' } as const;
-    }),
-    text('counted by RANGECHECK over each column', 'note'),
+    ...GIVEN.map(
+      ({ key }) => ({ formula: remarksAmong(at(`judged.${key}`)), style: 'note', format: '0' }) as const,
+    ),
+    text('counted in the judgements below', 'note'),
   ],
 };
 
@@ -57,4 +78,8 @@ export const quoteLines: readonly Line[] = [
   },
   ...Array.from({ length: ROOM }, (_, row) => quoteLine(row)),
   remarksLine,
+  gap,
+  note('Judgement of each figure above by RANGECHECK. What is cut off here shows whole when its cell is selected.'),
+  titles(['Quote', ...GIVEN.map(({ label }) => label)]),
+  ...Array.from({ length: ROOM }, (_, row) => judgementLine(row)),
 ];

@@ -1,0 +1,54 @@
+import { type Mark, placeOf } from './place.js';
+import type { SheetCondition } from './sheet.js';
+
+/** Cells that are judged, and where the judgement of the first of them stands, counted from the same row. */
+export interface Judged {
+  readonly cells: Mark;
+  readonly by: { readonly column: number; readonly down?: number };
+}
+
+interface Block {
+  readonly top: number;
+  readonly rows: number;
+  readonly column: number;
+  readonly columns: number;
+  readonly by: { readonly row: number; readonly column: number };
+}
+
+const blockOf = (row: number, { cells: { column, rows = 1, columns = 1 }, by }: Judged): Block => ({
+  ...{ top: row, rows, column, columns },
+  by: { row: row + (by.down ?? 0), column: by.column },
+});
+
+/** Whether the second goes on where the first ends, with its judgement as far away. */
+const follows = (one: Block, other: Block): boolean =>
+  one.top + one.rows === other.top &&
+  one.column === other.column &&
+  one.columns === other.columns &&
+  one.by.column === other.by.column &&
+  one.by.row - one.top === other.by.row - other.top;
+
+/** Blocks that follow each other as one, so that a sheet gets few conditions. */
+function joined(blocks: readonly Block[]): readonly Block[] {
+  const done: Block[] = [];
+  for (const block of blocks) {
+    const before = done.findIndex((one) => follows(one, block));
+    const found = done[before];
+    if (found) done[before] = { ...found, rows: found.rows + block.rows };
+    else done.push(block);
+  }
+  return done;
+}
+
+const LOOKS = ['refused', 'unusual'] as const;
+
+/** A judgement begins with one of the words; spreadsheet programs read it like any other cell. */
+export const conditionsOf = (judged: readonly (readonly [row: number, judged: Judged])[]): readonly SheetCondition[] =>
+  joined(judged.map(([row, one]) => blockOf(row, one))).flatMap((block) => {
+    const by = placeOf(block.by.row, { column: block.by.column });
+    return LOOKS.map((look) => ({
+      range: placeOf(block.top, block),
+      formula: `=LEFT(${by},${look.length})="${look}"`,
+      look,
+    }));
+  });
