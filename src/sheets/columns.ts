@@ -27,5 +27,5 @@ export const widthsOf = ({ figures }: Columns): readonly number[] => [
   ...figures.map(() => 18),
   16,
   ...figures.map(() => 26),
-  70,
+  64,
 ];

@@ -1,5 +1,6 @@
 import { CAUTIONS } from '../cautions.js';
 import { columnTitles, widthsOf } from './columns.js';
+import { dosingCharts } from './dosing/charts.js';
 import { costLines } from './dosing/cost.js';
 import { feedLines } from './dosing/feed.js';
 import { columns } from './dosing/lines.js';
@@ -19,6 +20,7 @@ export const dosing = layOut(
     widths: widthsOf(columns),
     headerRows: 4,
     print: 'landscape',
+    charts: dosingCharts,
   },
   [
     title('Dosing sheet: beer 3 on filter 2, Nebbelgrund brewery'),

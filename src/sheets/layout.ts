@@ -24,6 +24,16 @@ export const note = (words: string): Line => line(words, 'note');
 export const caution = (words: string): Line => line(words, 'caution');
 export const gap: Line = { cells: () => [] };
 
+/** A line with further places, such as where a picture begins. */
+export const marked = (one: Line, marks: Readonly<Record<string, Mark>>): Line => ({
+  ...one,
+  marks: { ...one.marks, ...marks },
+});
+
+/** The same for the first of several lines. */
+export const markedFirst = (lines: readonly Line[], marks: Readonly<Record<string, Mark>>): readonly Line[] =>
+  lines.map((one, index) => (index === 0 ? marked(one, marks) : one));
+
 /** Titles of a wide table's columns. */
 export const titles = (words: readonly string[]): Line => ({ cells: () => words.map((one) => text(one, 'heading')) });
 

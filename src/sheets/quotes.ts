@@ -11,8 +11,9 @@ import { columnsOf, columnTitles } from './columns.js';
 import { referenceMoisture } from './dosing/stabiliser.js';
 import { figureLines } from './figures.js';
 import { call } from './formula.js';
-import { caution, gap, heading, layOut, note, title } from './layout.js';
+import { caution, gap, heading, layOut, markedFirst, note, title } from './layout.js';
 import { CALCULATED, methods } from './quotes/calculated.js';
+import { quotesCharts } from './quotes/charts.js';
 import { GIVEN } from './quotes/given.js';
 import { OFFERS, ROOM } from './quotes/offers.js';
 import { quoteLines } from './quotes/table.js';
@@ -34,6 +35,7 @@ export const quotes = layOut(
     widths: [38, 22, 12, 24, ...GIVEN.slice(4).map(() => 12), 16, ...CALCULATED.map(() => 17)],
     headerRows: 1,
     print: 'landscape',
+    charts: quotesCharts,
   },
   [
     title('Quotes for a stabiliser: Nebbelgrund brewery'),
@@ -72,11 +74,14 @@ export const quotes = layOut(
     ...methods.map(([label, method]) => note(`${label}: ${method}.`)),
     gap,
     heading('Cheapest per hL first'),
-    ...tableLines('ranked', rankQuotes, ROOM, (at) =>
-      call(
-        rankQuotes.id,
-        ['names', 'landed', 'moisture', 'dryDose'].map((key) => at(`quotes.${key}`)),
+    ...markedFirst(
+      tableLines('ranked', rankQuotes, ROOM, (at) =>
+        call(
+          rankQuotes.id,
+          ['names', 'landed', 'moisture', 'dryDose'].map((key) => at(`quotes.${key}`)),
+        ),
       ),
+      { 'ranked.picture': { column: 6, columns: 8, rows: ROOM + 1 } },
     ),
     note(`${rankQuotes.method}.`),
     gap,

@@ -3,6 +3,7 @@ import { text } from './cells.js';
 import { columnTitles, widthsOf } from './columns.js';
 import { caution, heading, type Line, layOut, note, title } from './layout.js';
 import { HOW_TO_READ, INVENTED_SCENARIO } from './scenario.js';
+import { trialCharts } from './trial/charts.js';
 import { feedLines } from './trial/feedLines.js';
 import { fitLines, runLines } from './trial/fitLines.js';
 import { columns } from './trial/lines.js';
@@ -26,9 +27,10 @@ export const trial = layOut(
     name: 'Trial log',
     summary:
       'Two run logs side by side, old powder and new: fits, verdict with its uncertainty, and the best body feed.',
-    widths: [...widthsOf(columns), 12, 12],
+    widths: [...widthsOf(columns), 12, 12, ...Array.from({ length: 6 }, () => 11)],
     headerRows: 5,
     print: 'landscape',
+    charts: trialCharts,
   },
   [
     title('Trial log: beer 3 on filter 2, Nebbelgrund brewery'),

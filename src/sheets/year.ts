@@ -2,7 +2,8 @@ import { CAUTIONS } from '../cautions.js';
 import { caution, gap, heading, layOut, note, title } from './layout.js';
 import { HOW_TO_READ, INVENTED_SCENARIO } from './scenario.js';
 import { answerLines } from './year/answer.js';
-import { widths } from './year/lines.js';
+import { yearCharts } from './year/charts.js';
+import { headLine, widths } from './year/lines.js';
 import { beerLines } from './year/list.js';
 import { planLines } from './year/planOfYear.js';
 import { sensitivityLines, spreadLines } from './year/spread.js';
@@ -16,11 +17,13 @@ export const year = layOut(
     summary:
       'Ten beers through a year: powder, cake, disposal, water, losses, downtime, the saving and how sure it is.',
     widths,
-    headerRows: 3,
+    headerRows: 2,
     print: 'landscape',
+    charts: yearCharts,
   },
   [
     title('The year on filter 2: Nebbelgrund brewery'),
+    headLine,
     note(INVENTED_SCENARIO),
     note(HOW_TO_READ),
     ...answerLines,

@@ -71,8 +71,9 @@ describe('a starter sheet whose figures are changed', () => {
   it('counts what is unusual in the plan of that beer alone', async () => {
     book = await calculateStarter(year);
     await book.enter(`C${rowOf(year, 'Beer 2')}`, 9);
-    const remarks = rowOf(year, 'Figures that are unusual or refused');
-    expect([shown(`G${remarks}`), shown(`H${remarks}`), shown(`R${remarks}`)]).toEqual([0, 1, 1]);
+    const now = rowOf(year, 'Figures that are unusual or refused');
+    const proposed = rowOf(year, 'Figures that are unusual or refused', now);
+    expect([shown(`G${now}`), shown(`H${now}`), shown(`H${proposed}`)]).toEqual([0, 1, 1]);
   });
 
   it('looks at another beer when its number is chosen', async () => {

@@ -32,7 +32,9 @@ const judgedRows = ({ rows }: StarterSheet): Judged[] =>
       const [, id, label, first = '', last = first] = JUDGED.exec(formula) ?? [];
       if (!id) return [];
       const inputs = Object.values(catalogue.find((one) => one.id === id)?.inputs ?? {});
-      const declared = inputs.find((input) => input.label === label) as Judged['declared'];
+      const own =
+        inputs.find((input) => input.label === label) ?? Object.values(PLAN).find((one) => one.label === label);
+      const declared = own as Judged['declared'];
       const [from, to] = [placeOf(first), placeOf(last)];
       const cells = rows.slice(from.row, to.row + 1).flatMap((line) => line.slice(from.column, to.column + 1));
       return [{ declared, cells, row: formula.startsWith('=POWDER') ? row : [] }];

@@ -4,7 +4,7 @@ import { runCurve } from '../../plan/runCurve.js';
 import { runReport } from '../../plan/runReport.js';
 import { PLAN } from '../../plan/table.js';
 import { call } from '../formula.js';
-import { type At, gap, heading, type Line, note } from '../layout.js';
+import { type At, gap, heading, type Line, markedFirst, note } from '../layout.js';
 import { type PlanFigure, type PlanFigures, type PlanKey, planLines } from '../planLines.js';
 import { reportLines, tableLines } from '../reports.js';
 import { nowOf, proposedOf, STATED } from '../scenario.js';
@@ -42,6 +42,11 @@ const plan: PlanFigures = Object.fromEntries(STATED.filter(inRun).map((key) => [
 
 const planOf = (at: At, column: number): string[] => [at('plan.labels'), at(`plan.${column}`)];
 
+export const CURVES = ['curve', 'newCurve'] as const;
+
+/** Beside both curves, which take a header, their points, a gap and a heading each. */
+const PICTURE = { column: 4, columns: 3, rows: 2 * (POINTS + 1) + 2 };
+
 const curve = (name: string, column: number): readonly Line[] =>
   tableLines(name, runCurve, POINTS, (at) => call(runCurve.id, [...planOf(at, column), String(POINTS)]));
 
@@ -58,8 +63,8 @@ export const runLines: readonly Line[] = [
   ...reportLines(columns, 'run', runReport, (at) => [0, 1].map((column) => call(runReport.id, planOf(at, column)))),
   gap,
   heading('Pressure curve now'),
-  ...curve('curve', 0),
+  ...markedFirst(curve(CURVES[0], 0), { 'curve.picture': PICTURE }),
   gap,
   heading('Pressure curve proposed'),
-  ...curve('newCurve', 1),
+  ...curve(CURVES[1], 1),
 ];

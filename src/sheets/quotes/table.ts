@@ -1,9 +1,9 @@
 import { rankQuotes } from '../../cost/rankQuotes.js';
 import { declaredInput, inputCell, shownUnit, spilled, text, unitOf } from '../cells.js';
-import { call, remarksAmong } from '../formula.js';
-import { type At, gap, type Line, type Mark, note, titles } from '../layout.js';
+import { judgement, remarksAmong } from '../formula.js';
+import { gap, type Line, type Mark, note, titles } from '../layout.js';
 import { CALCULATED } from './calculated.js';
-import { GIVEN, type Given } from './given.js';
+import { GIVEN } from './given.js';
 import { OFFERS, type Offer, ROOM } from './offers.js';
 
 const mark = (column: number): Mark => ({ column, rows: ROOM });
@@ -35,12 +35,6 @@ const quoteLine = (row: number): Line => ({
   },
 });
 
-const judgement = (at: At, { key, feeds: [calculation, input] }: Given): string => {
-  const values = at(place(key));
-  const verdict = call('RANGECHECK', [`"${calculation.id}"`, `"${calculation.inputs[input]?.label}"`, values]);
-  return `=IF(${values}="","",${verdict})`;
-};
-
 const judgementLine = (row: number): Line => ({
   marks:
     row === 0
@@ -48,8 +42,8 @@ const judgementLine = (row: number): Line => ({
       : {},
   cells: (at) => [
     { ...(row === 0 ? { formula: `=IF(${at(place('names'))}="","",${at(place('names'))})` } : {}), style: 'label' },
-    ...GIVEN.map((given) => ({
-      ...(row === 0 ? { formula: judgement(at, given) } : {}),
+    ...GIVEN.map(({ key, feeds }) => ({
+      ...(row === 0 ? { formula: judgement(at(place(key)), feeds[0], `${feeds[0].inputs[feeds[1]]?.label}`) } : {}),
       style: 'note' as const,
     })),
   ],
@@ -59,9 +53,7 @@ const judgementLine = (row: number): Line => ({
 const remarksLine: Line = {
   cells: (at) => [
     text('Unusual or refused', 'label'),
-    ...GIVEN.map(
-      ({ key }) => ({ formula: remarksAmong(at(`judged.${key}`)), style: 'note', format: '0' }) as const,
-    ),
+    ...GIVEN.map(({ key }) => ({ formula: remarksAmong(at(`judged.${key}`)), style: 'note', format: '0' }) as const),
     text('counted in the judgements below', 'note'),
   ],
 };

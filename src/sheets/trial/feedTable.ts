@@ -1,8 +1,9 @@
 import { fitFeed } from '../../cake/fitFeed.js';
+import { cakeSolids } from '../../feed/cakeSolids.js';
 import { sameSolids } from '../../moisture/sameSolids.js';
 import { bodyFeed } from '../../quantities.js';
 import { declaredInput, inputCell, spilled, text } from '../cells.js';
-import { call } from '../formula.js';
+import { call, judgement } from '../formula.js';
 import { type At, heading, type Line, note, titles } from '../layout.js';
 import { FEED_TRIALS } from './logs.js';
 
@@ -13,6 +14,11 @@ const RISE = declaredInput(fitFeed, 'rises');
 const dry = (at: At): string =>
   `=IF(${at('trialFeeds')}="","",${call(sameSolids.id, [at('trialFeeds'), at('trialAidMoisture'), '0'])})`;
 
+const JUDGED = [
+  ['trialFeeds', cakeSolids, cakeSolids.inputs.feed.label],
+  ['trialRises', fitFeed, fitFeed.inputs.rises.label],
+] as const;
+
 const trial = (row: number): Line => ({
   ...(row === 0
     ? {
@@ -20,20 +26,27 @@ const trial = (row: number): Line => ({
           trialFeeds: { column: 0, rows: TRIALS },
           trialRises: { column: 1, rows: TRIALS },
           trialDryFeeds: { column: 2, rows: TRIALS },
+          'trials.picture': { column: 6, rows: TRIALS },
         },
+        judged: [{ cells: { column: 0, rows: TRIALS, columns: 2 }, by: { column: 4 } }],
       }
     : {}),
   cells: (at) => [
     inputCell(bodyFeed, FEED_TRIALS[row]?.[0], 1),
     inputCell(RISE, FEED_TRIALS[row]?.[1], 4),
     { ...spilled('g/hL'), ...(row === 0 ? { formula: dry(at) } : {}) },
+    text('', 'unit'),
+    ...JUDGED.map(([name, calculation, label]) => ({
+      style: 'note' as const,
+      ...(row === 0 ? { formula: judgement(at(name), calculation, label) } : {}),
+    })),
   ],
 });
 
 export const feedTable: readonly Line[] = [
   heading('Feed trials without stabiliser'),
   note('One row for each run at its own body feed; same beer, flow and filter as the run with the old powder.'),
-  titles(['Body feed as bought', 'Pressure rise', 'Body feed, dry']),
+  titles(['Body feed as bought', 'Pressure rise', 'Body feed, dry', '', 'Judgement: body feed', 'Judgement: rise']),
   { cells: () => ['g/hL', 'bar/h', 'g/hL'].map((unit) => text(unit, 'unit')) },
   ...Array.from({ length: TRIALS }, (_, row) => trial(row)),
 ];

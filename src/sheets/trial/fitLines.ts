@@ -4,7 +4,7 @@ import { fitRun } from '../../cake/fitRun.js';
 import { riseRate } from '../../cake/riseRate.js';
 import { cakeSolids } from '../../feed/cakeSolids.js';
 import { call, remarksIn } from '../formula.js';
-import { type At, gap, heading, type Line } from '../layout.js';
+import { type At, gap, heading, type Line, type Mark, markedFirst } from '../layout.js';
 import { reportLines } from '../reports.js';
 import { nowOf } from '../scenario.js';
 import { columns, computed, input, result } from './lines.js';
@@ -66,6 +66,45 @@ const fitCall = (at: At, side: string): string =>
     ...['Flow', 'Viscosity', 'Solids'].map((key) => at(side + key)),
   ]);
 
+/** Both ends of the fitted line, which is straight: enough to draw it. */
+const ends = [
+  ['First', 'MIN'],
+  ['Last', 'MAX'],
+] as const;
+
+const marksOf = (key: string): Record<string, Mark> =>
+  Object.fromEntries(BOTH.map((run) => [`ends.${key}.${run}`, { column: run + 1, rows: ends.length }]));
+
+const line = (at: At, run: number, volume: string) =>
+  `${at(`fit.start.${run}`)}+${at(`fit.risePerHl.${run}`)}*${volume}`;
+
+const endLines: readonly Line[] = [
+  ...markedFirst(
+    ends.map(([which, least]) =>
+      computed(
+        both(`Volume${which}`),
+        `Volume at the ${which.toLowerCase()} reading`,
+        (at) => SIDES.map((side) => `=${least}(${at(`${side}Volumes`)})`),
+        'hL',
+        'from the log',
+      ),
+    ),
+    marksOf('volume'),
+  ),
+  ...markedFirst(
+    ends.map(([which]) =>
+      computed(
+        both(`Fit${which}`),
+        `Fitted pressure drop at the ${which.toLowerCase()} reading`,
+        (at) => SIDES.map((side, run) => `=${line(at, run, at(`${side}Volume${which}`))}`),
+        'bar',
+        'start pressure drop + rise × volume',
+      ),
+    ),
+    marksOf('bar'),
+  ),
+];
+
 export const fitLines: readonly Line[] = [
   heading('What the logs say'),
   ...reportLines(columns, 'fit', fitRun, (at) => SIDES.map((side) => fitCall(at, side))),
@@ -76,6 +115,7 @@ export const fitLines: readonly Line[] = [
     'bar/h',
     riseRate.method,
   ),
+  ...endLines,
   result(
     both('Mix'),
     cakePermeability,

@@ -1,11 +1,13 @@
 import type { PlanLabel } from '../../core/input.js';
 import { bestFeed } from '../../plan/bestFeed.js';
+import { feedCurve } from '../../plan/feedCurve.js';
 import { COST_GROUPS } from '../../plan/input.js';
 import { PLAN } from '../../plan/table.js';
-import { call } from '../formula.js';
-import { gap, heading, type Line, note } from '../layout.js';
+import { formatOf } from '../cells.js';
+import { call, columnOf } from '../formula.js';
+import { type At, gap, heading, type Line, note } from '../layout.js';
 import { type PlanFigure, type PlanFigures, type PlanKey, planLines } from '../planLines.js';
-import { reportLines } from '../reports.js';
+import { reportLines, tableLines } from '../reports.js';
 import { nowOf, proposedOf, STATED } from '../scenario.js';
 import { columns } from './lines.js';
 
@@ -39,6 +41,35 @@ const costs = (key: PlanKey): boolean => {
 
 const plan: PlanFigures = Object.fromEntries(STATED.filter(costs).map((key) => [key, figuresOf(key)]));
 
+const POINTS = 21;
+const PICTURE = { column: 6, rows: POINTS + 1 };
+
+const curveOf = (at: At, column: number): string =>
+  call(feedCurve.id, [
+    ...[at('plan.labels'), at(`plan.${column}`)],
+    ...[feedCurve.inputs.least.preset, feedCurve.inputs.most.preset, POINTS].map(String),
+  ]);
+
+const COST = Object.keys(feedCurve.output.fields).indexOf('cost') + 1;
+
+/** The curve of the old powder, and beside it the cost with the new one. */
+const curveLines: readonly Line[] = tableLines('feedCurve', feedCurve, POINTS, (at) => curveOf(at, 0)).map(
+  (one, row) => ({
+    marks: {
+      ...one.marks,
+      ...(row === 0 ? { newFeedCost: { column: COST, rows: POINTS + 1 }, 'best.picture': PICTURE } : {}),
+    },
+    cells: (at) => [
+      ...one.cells(at),
+      {
+        style: row === 0 ? ('heading' as const) : ('result' as const),
+        format: formatOf(feedCurve.output.fields.cost.unit),
+        ...(row === 0 ? { formula: `=${columnOf(curveOf(at, 1), COST)}` } : {}),
+      },
+    ],
+  }),
+);
+
 export const bestFeedLines: readonly Line[] = [
   heading('Plan with the fitted figures'),
   note('Labels as the plan functions read them: keep their wording, in any order.'),
@@ -48,5 +79,8 @@ export const bestFeedLines: readonly Line[] = [
   ...reportLines(columns, 'best', bestFeed, (at) =>
     [0, 1].map((column) => call(bestFeed.id, [at('plan.labels'), at(`plan.${column}`)])),
   ),
+  gap,
+  heading('Cost over the body feed: old powder, and the cost with the new one in the last column'),
+  ...curveLines,
   gap,
 ];

@@ -7,6 +7,6 @@ import { beerColumn } from './lines.js';
 export const columnNumber = (calculation: typeof filtrationCost | typeof saving, key: string) =>
   Object.keys(calculation.output.kind === 'table' ? calculation.output.fields : {}).indexOf(key) + 1;
 
-export const across = (side: number): Mark => ({ column: beerColumn(side, 0), columns: BEERS.length });
+export const acrossBeers: Mark = { column: beerColumn(0), columns: BEERS.length };
 
 export const sumOf = (at: At, name: string) => `=SUM(${at(name)})`;

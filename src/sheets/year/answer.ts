@@ -1,25 +1,26 @@
-import { gap, heading, type Line, titles } from '../layout.js';
-import { computed, SIDES } from './lines.js';
+import { gap, heading, type Line } from '../layout.js';
+import { computed, SIDES, withoutBeers } from './lines.js';
 
 /** What the sheet comes to, before all that leads to it. */
 export const answerLines: readonly Line[] = [
   heading('The answer'),
-  titles(['Quantity', 'Now', 'Proposed', 'Unit']),
-  computed(
-    ['yearTotal', 'yearTotalProposed'],
-    'Cost of filtration in the year, all beers',
-    (at) => SIDES.map((side) => `=${at(`total.Total.${side}`)}`),
-    'money',
-    'total of the table “The year, all beers” below',
-    0,
-  ),
-  computed(
-    ['', 'yearSaved'],
-    'Saved in the year, all beers',
-    (at) => `=${at('yearTotal')}-${at('yearTotalProposed')}`,
-    'money',
-    'now − proposed; below 0 it gets dearer',
-    0,
-  ),
+  ...[
+    computed(
+      ['yearTotal', 'yearTotalProposed'],
+      'Cost of filtration in the year, all beers',
+      (at) => SIDES.map((side) => `=${at(`total.Total.${side}`)}`),
+      'money',
+      'total of the table “The year, all beers” below',
+      0,
+    ),
+    computed(
+      ['', 'yearSaved'],
+      'Saved in the year, all beers',
+      (at) => `=${at('yearTotal')}-${at('yearTotalProposed')}`,
+      'money',
+      'now − proposed; below 0 it gets dearer',
+      0,
+    ),
+  ].map(withoutBeers),
   gap,
 ];

@@ -1,7 +1,7 @@
 import { columnsOf } from '../columns.js';
 import { figureLines } from '../figures.js';
 import { call } from '../formula.js';
-import type { At, Line, Mark } from '../layout.js';
+import { type At, type Line, type Mark, titles } from '../layout.js';
 import type { SheetCell } from '../sheet.js';
 import { BEERS } from './beers.js';
 
@@ -11,43 +11,50 @@ export const { computed } = figureLines(columns);
 export const SIDES = ['now', 'proposed'] as const;
 /** Before the beers stand what, two figures, unit and two judgements. */
 const LEAD = columns.source;
-const BEER_WIDTH = 16;
 
-/** The column of a beer in the plans of a side. */
-export const beerColumn = (side: number, beer: number): number => LEAD + side * BEERS.length + beer;
-export const SOURCE = beerColumn(2, 0);
+/** The column of a beer; what is proposed for it stands below what is now, so that a page is no wider. */
+export const beerColumn = (beer: number): number => LEAD + beer;
+export const SOURCE = beerColumn(BEERS.length);
 
-export const widths: readonly number[] = [
-  42,
-  ...[18, 18, 16, 20, 20],
-  ...[24, 24],
-  ...Array.from({ length: 2 * BEERS.length - 2 }, () => BEER_WIDTH),
-  70,
-];
+/** Some of these columns hold longer titles in the beer list. */
+const BEER_WIDTHS: readonly number[] = [13, 16, 13, 13, 13, 13, 14, 17, 13, 13];
+
+export const widths: readonly number[] = [40, 14, 14, 13, 16, 16, ...BEER_WIDTHS, 48];
 
 export const beerName = (beer: number): string => `Beer ${beer + 1}`;
-export const beerTitles: readonly string[] = SIDES.flatMap((side) =>
-  BEERS.map((_, beer) => `${beerName(beer)} ${side}`),
-);
+
+/** Over the whole sheet, and on every printed page; the beer list and the spread have titles of their own. */
+export const headLine: Line = titles([
+  'Quantity',
+  'Now',
+  'Proposed',
+  'Unit',
+  'Judged now',
+  'Judged proposed',
+  ...BEERS.map((_, beer) => beerName(beer)),
+  'Where the figure comes from',
+]);
 
 const EMPTY: SheetCell = { text: '' };
 
-/** A line with a cell for each beer, now and proposed, between its judgement and its source. */
+/** A line with a cell for each beer between its judgements and its source. */
 export const withBeers = (
   line: Line,
   beers: (at: At) => readonly SheetCell[],
   marks: Readonly<Record<string, Mark>> = {},
 ): Line => ({
+  ...line,
   marks: { ...line.marks, ...marks },
   cells: (at) => {
     const cells = line.cells(at);
     const lead = Array.from({ length: LEAD }, (_, column) => cells[column] ?? EMPTY);
     const source = cells[LEAD];
-    const across = beers(at);
-    const rest = Array.from({ length: SOURCE - LEAD - across.length }, () => EMPTY);
-    return [...lead, ...across, ...rest, ...(source ? [source] : [])];
+    return [...lead, ...beers(at), ...(source ? [source] : [])];
   },
 });
+
+/** A line of all beers together, with its source under the same title as the others. */
+export const withoutBeers = (line: Line): Line => withBeers(line, () => BEERS.map(() => EMPTY));
 
 /** The plan of one beer on one side, as its functions take it. */
 export const planOf = (at: At, side: number, beer: number): string => at(`year.${side}.${beer}`);

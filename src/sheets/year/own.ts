@@ -1,4 +1,3 @@
-import { PLAN } from '../../plan/table.js';
 import type { PlanKey } from '../planLines.js';
 import type { Beer } from './beers.js';
 
@@ -20,8 +19,6 @@ export const GIVEN: readonly Given[] = [
 ];
 
 export const SAID = ['now', 'proposed'] as const;
-export const labelOf = ({ key, side }: Given) => `${PLAN[key].label}${side === undefined ? '' : ` ${SAID[side]}`}`;
-
 /** Where a plan finds a beer’s own figure; nothing where all beers share it. */
 export function ownFigure(key: PlanKey, side: number, beer: number): string | undefined {
   const found = GIVEN.find((given) => given.key === key && (given.side ?? side) === side);

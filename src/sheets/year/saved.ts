@@ -1,11 +1,11 @@
 import { saving } from '../../plan/saving.js';
 import { formatOf, resultCell, text } from '../cells.js';
 import { call, columnOf } from '../formula.js';
-import { heading, type Line, titles } from '../layout.js';
-import { across, columnNumber, sumOf } from './across.js';
+import { heading, type Line } from '../layout.js';
+import { acrossBeers, columnNumber, sumOf } from './across.js';
 import { BEERS } from './beers.js';
 import { rowsOf } from './items.js';
-import { beerName, columns, planOf, withBeers } from './lines.js';
+import { planOf, withBeers } from './lines.js';
 
 const savedHead = withBeers({ cells: () => [text('Saved per year', 'label')] }, (at) =>
   BEERS.map((_, beer) => ({
@@ -26,15 +26,11 @@ const savedLine = (label: string): Line =>
       ],
     },
     () => BEERS.map(() => ({ format: formatOf('money', 0) })),
-    { [`saved.${label}`]: across(0) },
+    { [`saved.${label}`]: acrossBeers },
   );
 
 export const savedLines: readonly Line[] = [
   heading('Where the saving comes from'),
-  titles([
-    ...Array.from({ length: columns.source }, (_, column) => ['Item', 'Saved', '', 'Unit'][column] ?? ''),
-    ...BEERS.map((_, beer) => beerName(beer)),
-  ]),
   savedHead,
   ...rowsOf(saving).map(savedLine),
 ];

@@ -6,6 +6,7 @@ import { ownInput, shownUnit, text } from '../cells.js';
 import { columnsOf } from '../columns.js';
 import { call } from '../formula.js';
 import { type At, gap, heading, type Line, type Mark, note, titles } from '../layout.js';
+import { withoutHeader } from '../place.js';
 import { type PlanKey, planFormat } from '../planLines.js';
 import { reportLines, tableLines } from '../reports.js';
 import { STATED } from '../scenario.js';
@@ -33,11 +34,18 @@ const ENDS = [
   { name: 'proposedHigh', side: 1, sign: '+' },
 ] as const;
 
+/** What stands below the guesses: the cost between all ends, and how many do nothing. */
+const ROOM_FOR_REST = 2;
+
 const column = (index: number): Mark => ({ column: index, rows: STATED.length });
+
+/** Right of the first rows, whose note stands in one line. */
+const PICTURE: Mark = { column: 8, columns: 8, rows: STATED.length };
 
 const marks: Readonly<Record<string, Mark>> = {
   'spread.labels': column(0),
   'spread.off': column(1),
+  'spread.picture': PICTURE,
   ...Object.fromEntries(ENDS.map(({ name }, index): [string, Mark] => [`spread.${name}`, column(index + 2)])),
 };
 
@@ -55,7 +63,6 @@ const spreadLine = (key: PlanKey, row: number): Line => {
         ...(row === 0 ? { formula: `=${chosen(at, side)}*(1${sign}${at('spread.off')})` } : {}),
       })),
       text(shownUnit(declared.unit), 'unit'),
-      text(row === 0 ? 'Shares are invented: your own judgement goes there.' : '', 'note'),
     ],
   };
 };
@@ -67,7 +74,7 @@ const ends = (at: At, names: readonly string[]) => ['labels', ...names].map((nam
 export const spreadLines: readonly Line[] = [
   heading('How sure is the saving?'),
   note(
-    'Of the beer chosen above, not of all: figures of several beers may be off together, so their spreads do not add up.',
+    'Of the beer chosen above, not of all: figures of several beers may be off together, so their spreads do not add up. Shares are invented: your own judgement goes there.',
   ),
   titles(['Quantity', 'May be off by', 'Now, low', 'Now, high', 'Proposed, low', 'Proposed, high', 'Unit']),
   ...STATED.map(spreadLine),
@@ -78,10 +85,14 @@ export const spreadLines: readonly Line[] = [
   gap,
 ];
 
+/** The rows that vary one guess each, without the header. */
+export const guesses = (range: string): string =>
+  withoutHeader(range).replace(/\d+$/, (last) => String(Number(last) - ROOM_FOR_REST));
+
 /** Last on the sheet: how many rows it takes depends on how many figures may be off. */
 export const sensitivityLines: readonly Line[] = [
   heading('Which of the guesses matters most? Cost per hL of the proposed plan'),
-  ...tableLines('sensitivity', sensitivity, Object.keys(OFF).length + 2, (at) =>
+  ...tableLines('sensitivity', sensitivity, Object.keys(OFF).length + ROOM_FOR_REST, (at) =>
     call(sensitivity.id, ends(at, ['proposedLow', 'proposedHigh'])),
   ),
 ];

@@ -1,0 +1,95 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { starterSheets } from '../../src/sheets/index.js';
+import { printedScale } from './printed.js';
+import { cellsOf, placeOf, type Shown, shown } from './shown.js';
+
+/** At this scale the usual 11 points print as 4.4: small, yet legible on paper. */
+const LEAST_SCALE = 0.4;
+
+describe.each(starterSheets)('the starter sheet $name', (starter) => {
+  const { charts = [], conditions = [], rows, widths } = starter;
+  let sheet: Shown;
+  beforeAll(async () => {
+    sheet = await shown(starter);
+  });
+  afterAll(() => sheet.dispose());
+
+  it('has charts that read figures, each with as many across as upwards', () => {
+    expect(charts.length).toBeGreaterThan(0);
+    for (const { title, kind, series } of charts) {
+      for (const one of series) {
+        const [across, upwards] = [one.across, one.upwards].map((range) => sheet.range(range).flat());
+        expect(across?.length, title).toBe(upwards?.length);
+        const numbers = upwards?.filter((value) => typeof value === 'number') ?? [];
+        expect(numbers.length, `${title}: ${one.name}`).toBeGreaterThan(0);
+        const named = across?.filter((value) => typeof value === (kind === 'bars' ? 'string' : 'number')) ?? [];
+        expect(named.length, `${title}: ${one.name}`).toBeGreaterThanOrEqual(numbers.length);
+        expect(
+          upwards?.some((value) => value === ''),
+          'text would be drawn as 0',
+        ).toBe(false);
+      }
+    }
+  });
+
+  it('puts its charts where nothing stands, and within the columns that are printed', () => {
+    const taken = new Set<string>();
+    for (const { place, title } of charts) {
+      for (const cell of cellsOf(place).flat()) {
+        const { row, column } = placeOf(cell);
+        expect(column).toBeLessThan(widths.length);
+        expect(sheet.cell(cell) ?? '', `${title} at ${cell}`).toBe('');
+        expect(rows[row]?.[column]?.style ?? 'note', `${title} at ${cell}`).toMatch(/note|unit|heading/);
+        expect(taken.has(cell)).toBe(false);
+        taken.add(cell);
+      }
+    }
+  });
+
+  it('has no text that runs under a chart', () => {
+    const letters = (column: number) => widths[column] ?? 10;
+    for (const { place, title } of charts) {
+      const [from, to] = place.split(':').map(placeOf);
+      for (const [row, line] of rows.entries()) {
+        if (row < (from?.row ?? 0) || row > (to?.row ?? 0)) continue;
+        const last = line.slice(0, from?.column).findLastIndex(({ text }) => text);
+        const room = Array.from({ length: (from?.column ?? 0) - last }, (_, one) => letters(last + one));
+        const words = line[last]?.text ?? '';
+        expect(
+          room.reduce((sum, one) => sum + one, 0),
+          `${title}: ${words}`,
+        ).toBeGreaterThanOrEqual(words.length);
+      }
+    }
+  });
+
+  it('colours by judgements that stand on the sheet', () => {
+    expect(conditions.length).toBeGreaterThan(0);
+    for (const { range, formula, look } of conditions) {
+      const [, by = '', word] = /^=LEFT\(([A-Z]+\d+),\d\)="(.+)"$/.exec(formula) ?? [];
+      expect(word).toBe(look);
+      expect(String(sheet.cell(by) ?? 'usual'), `${range} by ${by}`).toMatch(/^(usual|unusual: .+|)$/);
+      expect(cellsOf(range).flat().length).toBeGreaterThan(0);
+    }
+  });
+
+  it('has every figure that a function reads coloured, save those with limits of their own', () => {
+    const coloured = new Set(conditions.flatMap(({ range }) => cellsOf(range).flat()));
+    const own = /^Beer must be|must be a fraction from 0 to 0\.9\.$/;
+    const left: string[] = [];
+    rows.forEach((row, r) => {
+      row.forEach(({ style, validation }, c) => {
+        const place = `${String.fromCharCode(65 + c)}${r + 1}`;
+        if (style === 'input' && validation && !own.test(validation.message) && !coloured.has(place))
+          left.push(`${place}: ${validation.message}`);
+      });
+    });
+    expect(left).toEqual([]);
+  });
+
+  it('is legible when it is printed one page wide, on A4 and on Letter', () => {
+    expect(printedScale(starter)).toBeGreaterThanOrEqual(LEAST_SCALE);
+    const used = Math.max(...rows.map((row) => row.length));
+    expect(used).toBeLessThanOrEqual(widths.length);
+  });
+});
