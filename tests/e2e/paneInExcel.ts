@@ -5,6 +5,7 @@ import type { FakeBook } from '../pane/fakeBook.js';
 import { fakeExcel } from '../pane/fakeExcel.js';
 import { fakeRange } from '../pane/fakeRange.js';
 import { loadable } from '../pane/loadable.js';
+import { recorded } from '../pane/recorded.js';
 
 declare global {
   interface Window {
@@ -14,7 +15,7 @@ declare global {
 
 /** Stands in for office.js: the fake workbook, and just enough for the worksheet functions to register. */
 const officeScript = (language: string) => `
-  const { book, Excel, Office } = (${fakeExcel})({ loadable: ${loadable}, fakeRange: ${fakeRange}, collection: ${collection} });
+  const { book, Excel, Office } = (${fakeExcel})({ loadable: ${loadable}, fakeRange: ${fakeRange}, collection: ${collection}, recorded: ${recorded} });
   Office.context.contentLanguage = ${JSON.stringify(language)};
   Object.assign(window, { book, Excel, Office, CustomFunctions: { associate() {}, Error: class {} } });
 `;

@@ -5,6 +5,7 @@ import type { FakeBook, FakeSheet } from './fakeBook.js';
 import { fakeExcel } from './fakeExcel.js';
 import { fakeRange } from './fakeRange.js';
 import { loadable } from './loadable.js';
+import { recorded } from './recorded.js';
 
 let book: FakeBook;
 const put = (cells: Record<string, string | number>) => {
@@ -13,7 +14,7 @@ const put = (cells: Record<string, string | number>) => {
 };
 
 beforeEach(() => {
-  const fake = fakeExcel({ loadable, fakeRange, collection });
+  const fake = fakeExcel({ loadable, fakeRange, collection, recorded });
   book = fake.book;
   vi.stubGlobal('Excel', fake.Excel);
 });

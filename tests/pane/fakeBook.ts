@@ -30,6 +30,10 @@ export interface FakeSheet {
   readonly spills: Map<string, readonly [rows: number, columns: number]>;
   frozen: number;
   printed: string;
+  /** What was set of the page, of each conditional format and of each chart, by its path such as `title.text`. */
+  readonly page: Record<string, unknown>;
+  readonly conditions: Record<string, unknown>[];
+  readonly charts: Record<string, unknown>[];
 }
 
 /** What was asked of a context and waits for its synchronisation. */

@@ -2,11 +2,13 @@ import type { collection as Collection } from './collection.js';
 import type { FakeArea, FakeBook, FakeSheet, Queue } from './fakeBook.js';
 import type { fakeRange as FakeRange } from './fakeRange.js';
 import type { loadable as Loadable } from './loadable.js';
+import type { recorded as Recorded } from './recorded.js';
 
 export interface FakeParts {
   readonly loadable: typeof Loadable;
   readonly fakeRange: typeof FakeRange;
   readonly collection: typeof Collection;
+  readonly recorded: typeof Recorded;
 }
 
 /**
@@ -14,7 +16,7 @@ export interface FakeParts {
  * read before it was loaded and the context synchronised, and nothing is written before then either. It refers to
  * nothing outside itself, so that a browser can be given its source.
  */
-export function fakeExcel({ loadable, fakeRange, collection }: FakeParts) {
+export function fakeExcel({ loadable, fakeRange, collection, recorded }: FakeParts) {
   const coded = (code: string, message = code) => Object.assign(new Error(message), { code });
   const number = (word: string) => [...word].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
   const blankSheet = (): FakeSheet => ({
@@ -28,6 +30,9 @@ export function fakeExcel({ loadable, fakeRange, collection }: FakeParts) {
     spills: new Map(),
     frozen: 0,
     printed: '',
+    page: {},
+    conditions: [],
+    charts: [],
   });
   const handlers = new Set<() => Promise<void>>();
   const tell = async () => {
@@ -82,6 +87,7 @@ export function fakeExcel({ loadable, fakeRange, collection }: FakeParts) {
   function worksheet(queue: Queue, first: string): Record<string, unknown> {
     let name = first;
     const sheet = () => book.sheets.get(name) as FakeSheet;
+    const { pageLayout, charts, conditionsOf } = recorded(queue, sheet);
     const cell = (row: number, column: number) => range(queue, () => ({ sheet: name, row, column }), 1, 1);
     const rename = (wanted: string) => {
       book.sheets.set(wanted, sheet());
@@ -106,8 +112,8 @@ export function fakeExcel({ loadable, fakeRange, collection }: FakeParts) {
     return Object.assign(own, {
       copy,
       getRange: (a1: string) => {
-        const [, column = '', row = ''] = /^([A-Z]+)(\d+)$/.exec(a1) ?? [];
-        return Object.assign(cell(Number(row) - 1, number(column)), { a1 });
+        const [, column = '', row = ''] = /^([A-Z]+)(\d+)/.exec(a1) ?? [];
+        return Object.assign(cell(Number(row) - 1, number(column)), { a1, conditionalFormats: conditionsOf(a1) });
       },
       getCell: cell,
       getRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
@@ -118,7 +124,7 @@ export function fakeExcel({ loadable, fakeRange, collection }: FakeParts) {
         add: (key: string, { a1 }: { a1: string }) => queue.push(() => sheet().names.set(key, a1)),
       }),
       freezePanes: { freezeRows: (rows: number) => queue.push(() => Object.assign(sheet(), { frozen: rows })) },
-      pageLayout: { setPrintTitleRows: (rows: string) => queue.push(() => Object.assign(sheet(), { printed: rows })) },
+      ...{ pageLayout, charts },
       activate: () => queue.push(() => Object.assign(book, { active: { sheet: name, row: 0, column: 0 } })),
       delete: () => queue.push(() => book.sheets.delete(name)),
     });

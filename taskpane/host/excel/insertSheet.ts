@@ -1,7 +1,10 @@
 import type { SheetCell, StarterSheet } from '../../../src/sheets/sheet.js';
+import { addCharts } from './charts.js';
+import { setConditions } from './conditions.js';
 import { contentOf, rectangle } from './contents.js';
 import { dress } from './looks.js';
 import { points } from './points.js';
+import { setUpPrinting } from './printing.js';
 import { validate } from './validate.js';
 
 /** The name itself, or with the first number that is free. */
@@ -25,7 +28,8 @@ function fill(range: Excel.Range, cells: readonly (readonly SheetCell[])[]): voi
 }
 
 /** Builds a starter sheet as a new tab, and shows it. A tab left half built by a failure is taken away again. */
-export async function insertSheet({ name, widths, rows, names, headerRows }: StarterSheet): Promise<void> {
+export async function insertSheet(starter: StarterSheet): Promise<void> {
+  const { name, widths, rows, names, headerRows, conditions = [], charts = [] } = starter;
   let added = '';
   try {
     await Excel.run(async (context) => {
@@ -46,10 +50,10 @@ export async function insertSheet({ name, widths, rows, names, headerRows }: Sta
       }
       // Names of this sheet only, so that a second copy can have its own.
       for (const [key, address] of Object.entries(names)) sheet.names.add(key, sheet.getRange(address));
-      if (headerRows > 0) {
-        sheet.freezePanes.freezeRows(headerRows);
-        sheet.pageLayout.setPrintTitleRows(`$1:$${headerRows}`);
-      }
+      if (headerRows > 0) sheet.freezePanes.freezeRows(headerRows);
+      setUpPrinting(sheet, starter);
+      setConditions(sheet, conditions);
+      addCharts(sheet, charts);
       sheet.activate();
       await context.sync();
     });

@@ -7,6 +7,7 @@ interface Look {
   readonly color: string;
   readonly fill?: string;
   readonly border?: string;
+  readonly indent?: number;
 }
 
 const INK = '#1d2b2f';
@@ -19,7 +20,7 @@ const LOOKS: Readonly<Record<CellStyle, Look>> = {
   label: { color: INK },
   input: { color: INK, fill: '#fff6d6', border: '#b98d1f' },
   result: { bold: true, color: INK, fill: '#e3f1ee', border: '#5c938a' },
-  unit: { color: MUTED },
+  unit: { color: MUTED, indent: 1 },
   note: { italic: true, color: MUTED },
   caution: { bold: true, color: '#8a2f12' },
 };
@@ -28,11 +29,13 @@ const EDGES = ['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight'] as const;
 
 /** Queues the look of one cell. */
 export function dress({ format }: Excel.Range, style: CellStyle): void {
-  const { bold = false, italic = false, size, color, fill, border } = LOOKS[style];
+  const { bold = false, italic = false, size, color, fill, border, indent } = LOOKS[style];
   format.font.bold = bold;
   format.font.italic = italic;
   format.font.color = color;
   if (size !== undefined) format.font.size = size;
+  // Away from the figure that ends at the cell's left edge.
+  if (indent !== undefined) format.indentLevel = indent;
   if (fill !== undefined) format.fill.color = fill;
   if (border === undefined) return;
   for (const edge of EDGES) {

@@ -17,7 +17,8 @@ export function validate({ dataValidation }: Excel.Range, validation: Validation
   dataValidation.rule = rule;
   dataValidation.errorAlert = {
     showAlert: true,
-    style: 'Stop',
+    // Asks before it takes the entry: what a person typed is flagged, never lost.
+    style: 'Warning',
     title: 'Powderbook',
     message: cut(validation.message),
   };

@@ -1,0 +1,14 @@
+import type { SheetCondition } from '../../src/sheets/sheet.js';
+
+interface JudgedLook {
+  readonly color: string;
+  readonly fill: string;
+  readonly bold: boolean;
+  readonly italic: boolean;
+}
+
+/** How a figure looks that is not usual: never by colour alone, and the words stand on the sheet. */
+export const JUDGED_LOOKS: Readonly<Record<SheetCondition['look'], JudgedLook>> = {
+  refused: { color: '#8a1f11', fill: '#ffcfc4', bold: true, italic: false },
+  unusual: { color: '#5c3b00', fill: '#ffd98a', bold: false, italic: true },
+};
