@@ -10,6 +10,8 @@ export interface Selection {
   readonly value: CellContent;
   /** The sentence behind an error value, where the host can tell it. */
   readonly message?: string;
+  /** What a starter sheet says of the cell, where the workbook itself shows no such notes. */
+  readonly note?: string;
 }
 
 export type { CellStyle } from '../../src/sheets/sheet.js';

@@ -20,12 +20,14 @@ export function readCell(grid: Grid, sheet: FWorksheet, row: number, column: num
           column - origin.column,
         )
       : undefined;
+  const note: unknown = sheet.getSheet().getCellRaw(row, column)?.custom?.note;
   return {
     sheet: sheet.getSheetName(),
     address: address(row, column),
     ...(formula && origin?.row === row && origin.column === column ? { formula } : {}),
     value: contentOf(cell),
     ...(message ? { message } : {}),
+    ...(typeof note === 'string' ? { note } : {}),
   };
 }
 

@@ -1,6 +1,8 @@
+import { ICommandService } from '@univerjs/core';
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
 import type { Grid } from './boot.js';
+import { setRules } from './judging.js';
 import { workbookOf } from './place.js';
 import { blankSheet, sheetData } from './workbookData.js';
 
@@ -28,10 +30,17 @@ export function defineNames(grid: Grid, sheet: FWorksheet, { names: defined }: S
   }
 }
 
+/** What a starter sheet brings with it besides its cells. */
+export function completeStarter(grid: Grid, sheet: FWorksheet, starter: StarterSheet): void {
+  defineNames(grid, sheet, starter);
+  const commands = grid.univer.__getInjector().get(ICommandService);
+  setRules(commands, workbookOf(grid).getId(), sheet.getSheetId(), starter);
+}
+
 export function insertStarter(grid: Grid, starter: StarterSheet): FWorksheet {
   const name = freeName(grid, (number) => (number === 1 ? starter.name : `${starter.name} ${number}`));
   const sheet = workbookOf(grid).insertSheet(name, { sheet: sheetData(starter, newId(), name) });
-  defineNames(grid, sheet, starter);
+  completeStarter(grid, sheet, starter);
   return sheet;
 }
 

@@ -11,7 +11,7 @@ import { numberLocale } from './numberLocale.js';
 import { type OpenedWorkbook, openedWorkbook } from './opened.js';
 import { readPasting } from './paste.js';
 import { workbookOf } from './place.js';
-import { defineNames } from './sheets.js';
+import { completeStarter } from './sheets.js';
 import { readTyping } from './typing.js';
 import { sheetData, workbookData } from './workbookData.js';
 
@@ -38,10 +38,12 @@ export async function startGrid({ container, saved, starter, language, tell }: S
   const notation = notationOf(language);
   const data = saved ?? workbookData(sheetData(starter, 'first'));
   const grid = bootGrid(container, data, functions, dark().matches);
-  if (!saved) defineNames(grid, workbookOf(grid).getActiveSheet(), starter);
+  if (!saved) completeStarter(grid, workbookOf(grid).getActiveSheet(), starter);
   if (notation.decimal === ',') workbookOf(grid).setNumfmtLocal(numberLocale(language));
-  readTyping(grid, notation, (where, typed, message) => {
-    tell(`Not entered in ${where}: ${message.startsWith(typed) ? '' : `${typed} — `}${message}`);
+  readTyping(grid, notation, {
+    refuse: (where, typed, message) =>
+      tell(`Not entered in ${where}: ${message.startsWith(typed) ? '' : `${typed} — `}${message}`),
+    flag: (where, typed, message) => tell(`${typed} is entered in ${where}, but it will be refused: ${message}`),
   });
   readPasting(grid, container, notation, tell);
   renewMessagesAfterMoves(grid);

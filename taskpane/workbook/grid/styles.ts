@@ -14,7 +14,8 @@ const looks: Record<SheetStyle | BlockStyle, IStyleData> = {
   label: { cl: ink, tb: WrapStrategy.CLIP },
   input: { cl: ink, bg: { rgb: '#fff6d6' }, bd: box('#b98d1f') },
   result: { cl: ink, bl: BooleanNumber.TRUE, bg: { rgb: '#e3f1ee' }, bd: box('#5c938a') },
-  unit: { cl: muted },
+  // Away from the figure that ends at the cell's left edge.
+  unit: { cl: muted, pd: { l: 8 } },
   note: { cl: muted, it: BooleanNumber.TRUE },
   caution: { cl: { rgb: '#8a2f12' }, bl: BooleanNumber.TRUE },
 };

@@ -18,12 +18,17 @@ const typedText = ({ f, p, v }: ICellData) =>
 /** Digits that a sheet shows: 0.1 + 0.2 is 0.3. */
 const shown = (value: number) => Number(value.toPrecision(15));
 
-/** Reads what is typed in the user's notation, and shows numbers in it. `refuse` is told what was not entered. */
-export function readTyping(
-  grid: Grid,
-  notation: Notation,
-  refuse: (where: string, typed: string, message: string) => void,
-) {
+type Tell = (where: string, typed: string, message: string) => void;
+
+interface Told {
+  /** Told what was not entered, since it is not clear what is meant. */
+  readonly refuse: Tell;
+  /** Told what was entered although it breaks the cell's rule. */
+  readonly flag: Tell;
+}
+
+/** Reads what is typed in the user's notation, and shows numbers in it. */
+export function readTyping(grid: Grid, notation: Notation, { refuse, flag }: Told) {
   const interceptors = grid.univer.__getInjector().get(SheetInterceptorService);
 
   interceptors.writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
@@ -40,9 +45,8 @@ export function readTyping(
       }
       const understood = entryCell(entry, typed, workbook.getStyles().get(before?.s) ?? undefined);
       const broken = brokenRule(before?.custom?.validation, entry, typed, understood.v);
-      if (broken === undefined) return { ...cell, ...understood };
-      refuse(address(row, col), typed, broken);
-      return before;
+      if (broken !== undefined) flag(address(row, col), typed, broken);
+      return { ...cell, ...understood };
     },
   });
 

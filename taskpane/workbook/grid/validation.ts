@@ -1,10 +1,10 @@
 import type { ICellData } from '@univerjs/core';
-import type { Validation } from '../../../src/sheets/sheet.js';
+import type { SheetCell, Validation } from '../../../src/sheets/sheet.js';
 import type { Entry } from '../entry/entry.js';
 
-/** A starter sheet's rule for what may be typed travels with its cell, into saved workbooks too. */
-export const withRule = (cell: ICellData, validation: Validation | undefined): ICellData =>
-  validation ? { ...cell, custom: { validation } } : cell;
+/** A starter sheet's rule for what may be typed and its explanation travel with the cell, into saved workbooks too. */
+export const withRule = (cell: ICellData, { validation, note }: SheetCell): ICellData =>
+  validation || note ? { ...cell, custom: { ...cell.custom, validation, note } } : cell;
 
 /** The rule's sentence where `typed`, understood as `cell`, breaks it. Formulas answer for themselves. */
 export function brokenRule(rule: unknown, entry: Entry, typed: string, value: unknown): string | undefined {

@@ -20,7 +20,7 @@ const PADDING = 12;
 export function sheetData(starter: StarterSheet, id: string, name = starter.name): Partial<IWorksheetData> {
   const cells: IObjectMatrixPrimitiveType<ICellData> = {};
   starter.rows.forEach((row, r) => {
-    cells[r] = Object.fromEntries(row.map((cell, c) => [c, withRule(cellData(cell), cell.validation)]));
+    cells[r] = Object.fromEntries(row.map((cell, c) => [c, withRule(cellData(cell), cell)]));
   });
   const columnData = Object.fromEntries(
     starter.widths.map((width, column) => [column, { w: Math.round(width * CHARACTER + PADDING) }]),

@@ -1,0 +1,81 @@
+import {
+  BooleanNumber,
+  DataValidationErrorStyle,
+  DataValidationOperator,
+  DataValidationType,
+  type ICommandService,
+  type IDataValidationRule,
+  type IRange,
+} from '@univerjs/core';
+import { deserializeRangeWithSheet } from '@univerjs/engine-formula';
+import {
+  AddConditionalRuleMutation,
+  CFRuleType,
+  CFSubRuleType,
+  type IConditionFormattingRule,
+} from '@univerjs/sheets-conditional-formatting';
+import type { SheetCondition, StarterSheet, Validation } from '../../../src/sheets/sheet.js';
+import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
+
+const yes = (one: boolean) => (one ? BooleanNumber.TRUE : BooleanNumber.FALSE);
+
+const conditionRule = ({ range, formula, look }: SheetCondition, index: number): IConditionFormattingRule => {
+  const { color, fill, bold, italic } = JUDGED_LOOKS[look];
+  return {
+    cfId: `judged-${index}`,
+    ranges: [deserializeRangeWithSheet(range).range],
+    stopIfTrue: true,
+    rule: {
+      type: CFRuleType.highlightCell,
+      subType: CFSubRuleType.formula,
+      value: formula,
+      style: { cl: { rgb: color }, bg: { rgb: fill }, bl: yes(bold), it: yes(italic) },
+    },
+  };
+};
+
+/** Flags an entry outside the rule with its sentence, and takes it: nothing that was typed is lost. */
+const validationRule = (validation: Validation, ranges: IRange[], index: number): IDataValidationRule => {
+  const { kind, limit, of, message } = validation;
+  const shared = {
+    uid: `rule-${index}`,
+    ranges,
+    allowBlank: true,
+    errorStyle: DataValidationErrorStyle.WARNING,
+    error: message,
+    showErrorMessage: true,
+  };
+  if (kind === 'list' && of)
+    return { ...shared, type: DataValidationType.LIST, formula1: of.join(','), showDropDown: true };
+  const [least, most] = limit ?? [];
+  const between = { operator: DataValidationOperator.BETWEEN, formula1: String(least), formula2: String(most) };
+  return { ...shared, type: DataValidationType.DECIMAL, ...between };
+};
+
+/** Cells with the same rule share one; those below each other share a range. */
+function validationsOf({ rows }: StarterSheet): readonly IDataValidationRule[] {
+  const found = new Map<string, { validation: Validation; ranges: IRange[] }>();
+  for (const [row, cells] of rows.entries()) {
+    for (const [column, { validation }] of cells.entries()) {
+      if (!validation) continue;
+      const key = JSON.stringify(validation);
+      const one = found.get(key) ?? { validation, ranges: [] };
+      found.set(key, one);
+      const above = one.ranges.find((range) => range.startColumn === column && range.endRow === row - 1);
+      if (above) above.endRow = row;
+      else one.ranges.push({ startRow: row, endRow: row, startColumn: column, endColumn: column });
+    }
+  }
+  return [...found.values()].map(({ validation, ranges }, index) => validationRule(validation, ranges, index));
+}
+
+/** Gives a sheet its rules. They belong to the sheet’s making, so there is nothing of them to undo. */
+export function setRules(commands: ICommandService, unitId: string, subUnitId: string, starter: StarterSheet): void {
+  for (const [index, condition] of (starter.conditions ?? []).entries()) {
+    const rule = conditionRule(condition, index);
+    commands.syncExecuteCommand(AddConditionalRuleMutation.id, { unitId, subUnitId, rule });
+  }
+  for (const rule of validationsOf(starter)) {
+    commands.syncExecuteCommand('data-validation.mutation.addRule', { unitId, subUnitId, rule });
+  }
+}
