@@ -1,29 +1,29 @@
 import { BooleanNumber, BorderStyleTypes, type IStyleData, WrapStrategy } from '@univerjs/core';
-import type { CellStyle as SheetStyle } from '../../../src/sheets/sheet.js';
-import type { CellStyle as BlockStyle } from '../../host/host.js';
+import type { CellStyle } from '../../host/host.js';
+import { LOOKS } from '../../host/looks.js';
 
-const ink = { rgb: '#1d2b2f' };
-const muted = { rgb: '#4d5f63' };
+/** Pixels of one step of indent. */
+const STEP = 8;
+
 const line = (rgb: string) => ({ s: BorderStyleTypes.THIN, cl: { rgb } });
-const box = (rgb: string) => ({ t: line(rgb), r: line(rgb), b: line(rgb), l: line(rgb) });
 
-/** How each kind of cell looks; what a person fills in is told apart by its box as well as by its ground. */
-const looks: Record<SheetStyle | BlockStyle, IStyleData> = {
-  title: { fs: 14, bl: BooleanNumber.TRUE, cl: ink },
-  heading: { bl: BooleanNumber.TRUE, cl: ink, bd: { b: line('#7d9296') } },
-  label: { cl: ink, tb: WrapStrategy.CLIP },
-  input: { cl: ink, bg: { rgb: '#fff6d6' }, bd: box('#b98d1f') },
-  result: { cl: ink, bl: BooleanNumber.TRUE, bg: { rgb: '#e3f1ee' }, bd: box('#5c938a') },
-  // Away from the figure that ends at the cell's left edge.
-  unit: { cl: muted, pd: { l: 8 } },
-  note: { cl: muted, it: BooleanNumber.TRUE },
-  caution: { cl: { rgb: '#8a2f12' }, bl: BooleanNumber.TRUE },
-};
+function lookOf(style: CellStyle): IStyleData {
+  const { bold, italic, size, color, fill, border, underline, indent } = LOOKS[style];
+  return {
+    cl: { rgb: color },
+    ...(bold ? { bl: BooleanNumber.TRUE } : {}),
+    ...(italic ? { it: BooleanNumber.TRUE } : {}),
+    ...(size ? { fs: size } : {}),
+    ...(fill ? { bg: { rgb: fill } } : {}),
+    ...(border ? { bd: { t: line(border), r: line(border), b: line(border), l: line(border) } } : {}),
+    ...(underline ? { bd: { b: line(underline) } } : {}),
+    ...(indent ? { pd: { l: indent * STEP } } : {}),
+    // A label that is too long must not run over the figure beside it.
+    ...(style === 'label' ? { tb: WrapStrategy.CLIP } : {}),
+  };
+}
 
-export function styleOf(
-  style: SheetStyle | BlockStyle | undefined,
-  format: string | undefined,
-): IStyleData | undefined {
+export function styleOf(style: CellStyle | undefined, format: string | undefined): IStyleData | undefined {
   if (!style && !format) return undefined;
-  return { ...(style ? looks[style] : {}), ...(format ? { n: { pattern: format } } : {}) };
+  return { ...(style ? lookOf(style) : {}), ...(format ? { n: { pattern: format } } : {}) };
 }

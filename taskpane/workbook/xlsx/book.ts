@@ -1,0 +1,43 @@
+import type { SheetChart, SheetCondition, Validation } from '../../../src/sheets/sheet.js';
+import type { CellContent } from '../../host/cell.js';
+import type { Look } from '../../host/looks.js';
+
+/** One cell, as a file keeps it. An absent value with a formula means that it was never calculated. */
+export interface BookCell {
+  /** The value, or the last answer of the formula. */
+  readonly value?: CellContent;
+  /** The error that stands in the place of a value, such as `#N/A`. */
+  readonly error?: string;
+  /** In the worksheet's own English notation, with `=` in front and add-in functions as `POWDER.ID`. */
+  readonly formula?: string;
+  /** The range that the formula's answer fills, where it is more than this cell. */
+  readonly spill?: string;
+  /** A number format in the worksheet's own notation. */
+  readonly format?: string;
+  readonly look?: Partial<Look>;
+  readonly validation?: Validation;
+  /** Explains the cell. */
+  readonly note?: string;
+}
+
+export interface BookSheet {
+  readonly name: string;
+  /** Rows of cells; rows and places without anything in them are absent. */
+  readonly rows: readonly (readonly (BookCell | undefined)[] | undefined)[];
+  /** Width of each column in characters, where it is not the usual one. */
+  readonly widths: readonly (number | undefined)[];
+  /** Defined names of this sheet: name → address on it. */
+  readonly names: Readonly<Record<string, string>>;
+  /** Rows at the top that stay in view and repeat in print. */
+  readonly headerRows: number;
+  readonly conditions?: readonly SheetCondition[];
+  readonly charts?: readonly SheetChart[];
+  readonly print?: 'portrait' | 'landscape';
+}
+
+/** A workbook between the grid and a file, in the words of neither. */
+export interface Book {
+  readonly sheets: readonly BookSheet[];
+  /** The sheet that is shown first. */
+  readonly active?: string;
+}
