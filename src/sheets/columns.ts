@@ -14,13 +14,16 @@ export function columnsOf(figures: readonly string[]): Columns {
 }
 
 export const columnTitles = ({ figures }: Columns): Line =>
-  titles([
-    'Quantity',
-    ...figures,
-    'Unit',
-    ...figures.map((one) => (figures.length === 1 ? 'Judgement' : `Judgement: ${one.toLowerCase()}`)),
-    'Where the figure comes from',
-  ]);
+  titles(
+    [
+      'Quantity',
+      ...figures,
+      'Unit',
+      ...figures.map((one) => (figures.length === 1 ? 'Judgement' : `Judgement: ${one.toLowerCase()}`)),
+      'Where the figure comes from',
+    ],
+    [1, figures.length + 1],
+  );
 
 export const widthsOf = ({ figures }: Columns): readonly number[] => [
   42,

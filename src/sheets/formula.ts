@@ -4,9 +4,12 @@ export const call = (id: string, args: readonly string[]): string => `POWDER.${i
 /** One column of an answer that has several, whole. */
 export const columnOf = (answer: string, column: number): string => `INDEX(${answer},0,${column})`;
 
-/** The verdict on each of a range’s figures by the declared input that it feeds; nothing where a cell is blank. */
+/**
+ * The verdict on each of a range’s figures by the declared input that it feeds; nothing where a cell is blank. Asked by
+ * its length, since some programs take 0 for a blank in a comparison with nothing.
+ */
 export const judgement = (cells: string, { id }: { readonly id: string }, label: string): string =>
-  `=IF(${cells}="","",${call('RANGECHECK', [`"${id}"`, `"${label}"`, cells])})`;
+  `=IF(LEN(${cells})=0,"",${call('RANGECHECK', [`"${id}"`, `"${label}"`, cells])})`;
 
 /** How many figures of a range are not usual, in one call. `judged` answers with a verdict for each. */
 export const remarksIn = (judged: string): string => `=SUMPRODUCT(--(LEFT(${judged},5)<>"usual"))`;

@@ -34,8 +34,23 @@ export const marked = (one: Line, marks: Readonly<Record<string, Mark>>): Line =
 export const markedFirst = (lines: readonly Line[], marks: Readonly<Record<string, Mark>>): readonly Line[] =>
   lines.map((one, index) => (index === 0 ? marked(one, marks) : one));
 
-/** Titles of a wide table's columns. */
-export const titles = (words: readonly string[]): Line => ({ cells: () => words.map((one) => text(one, 'heading')) });
+type Columns = readonly [from: number, to: number];
+
+const overFigures = (words: readonly string[], style: SheetCell['style'], [from, to]: Columns): Line => ({
+  cells: () =>
+    words.map((one, column) => ({
+      ...text(one, style),
+      ...(column >= from && column < to ? { align: 'right' as const } : {}),
+    })),
+});
+
+/** Titles of a wide table's columns; those over figures stand at the right. */
+export const titles = (words: readonly string[], figures: Columns = [0, 0]): Line =>
+  overFigures(words, 'heading', figures);
+
+/** Units under such titles. */
+export const units = (words: readonly string[], figures: Columns = [0, words.length]): Line =>
+  overFigures(words, 'unit', figures);
 
 const isDefined = (name: string): boolean => !name.includes('.');
 

@@ -92,9 +92,10 @@ export function tableLines(
     ...(row === 0 ? { marks } : {}),
     cells: (at: At) =>
       row === 0
-        ? formats.map((_, column) =>
-            column === 0 ? { formula: `=${answer(at)}`, style: 'heading' as const } : text('', 'heading'),
-          )
+        ? formats.map((_, column) => ({
+            ...(column === 0 ? { formula: `=${answer(at)}`, style: 'heading' as const } : text('', 'heading')),
+            ...('text' in (fields[column] ?? {}) ? {} : { align: 'right' as const }),
+          }))
         : formats.map((format) => ({ format, style: 'result' as const })),
   }));
 }

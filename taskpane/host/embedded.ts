@@ -6,22 +6,25 @@ import type { Host } from './host.js';
  * from the promise of a workbook: what the pane asks too early is answered once it is open.
  */
 export function embeddedHost(opened: Promise<OpenedWorkbook>): Host {
+  /** Begins to watch as soon as there is a workbook, unless it was ended before. */
+  const once = (watch: (workbook: OpenedWorkbook) => () => void): (() => void) => {
+    let stopped = false;
+    let stop = () => {};
+    const start = (workbook: OpenedWorkbook) => {
+      if (!stopped) stop = watch(workbook);
+    };
+    // A grid that cannot start is told of by the page itself.
+    opened.then(start, () => {});
+    return () => {
+      stopped = true;
+      stop();
+    };
+  };
   return {
     name: 'embedded',
     selection: async () => (await opened).selection(),
-    onSelection: (listener) => {
-      let stopped = false;
-      let stop = () => {};
-      const start = (workbook: OpenedWorkbook) => {
-        if (!stopped) stop = workbook.onSelection(listener);
-      };
-      // A grid that cannot start is told of by the page itself.
-      opened.then(start, () => {});
-      return () => {
-        stopped = true;
-        stop();
-      };
-    },
+    onSelection: (listener) => once((workbook) => workbook.onSelection(listener)),
+    onCharts: (listener) => once((workbook) => workbook.onCharts(listener)),
     read: async (references) => (await opened).read(references),
     write: async (block, options) => (await opened).write(block, options?.overwrite ?? false),
     insertSheet: async (sheet) => (await opened).insertSheet(sheet),

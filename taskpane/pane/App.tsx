@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Host } from '../host/host.js';
 import { languageOf, type Texts } from '../texts/texts.js';
+import { SheetCharts } from './charts/SheetCharts.js';
 import { Functions } from './Functions.js';
 import { Heading } from './Heading.js';
 import { SelectedCell } from './SelectedCell.js';
@@ -42,6 +43,7 @@ export function App({ host, locale, texts }: Props) {
           {setting.texts.pane}
         </Heading>
         <SelectedCell host={host} onExplain={explain} />
+        <SheetCharts host={host} />
         <Tabs
           tab={tab}
           onTab={setTab}

@@ -84,6 +84,11 @@ export function SelectedCell({ host, onExplain }: Props) {
         ) : (
           <p class="pb-quiet">{texts.selected.none}</p>
         )}
+        {selection?.note && (
+          <p class="pb-quiet" lang="en">
+            {selection.note}
+          </p>
+        )}
         <div aria-live="polite">
           {sentence && (
             <p class="pb-refusal">

@@ -1,3 +1,4 @@
+import { charts } from './charts.de.js';
 import { check } from './check.de.js';
 import type { Texts } from './dictionary.js';
 import { explain } from './explain.de.js';
@@ -27,6 +28,7 @@ export const de: Texts = {
   explain,
   picture,
   check,
+  charts,
   share,
   list: {
     search: 'Funktionen suchen',

@@ -1,3 +1,4 @@
+import { charts } from './charts.en.js';
 import { check } from './check.en.js';
 import { explain } from './explain.en.js';
 import { picture } from './picture.en.js';
@@ -26,6 +27,7 @@ export const en = {
   explain,
   picture,
   check,
+  charts,
   share,
   list: {
     search: 'Search functions',

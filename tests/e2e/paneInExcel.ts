@@ -1,5 +1,6 @@
 import { type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { expect, inject } from 'vitest';
+import { blankSheet } from '../pane/blankSheet.js';
 import { collection } from '../pane/collection.js';
 import type { FakeBook } from '../pane/fakeBook.js';
 import { fakeExcel } from '../pane/fakeExcel.js';
@@ -15,7 +16,7 @@ declare global {
 
 /** Stands in for office.js: the fake workbook, and just enough for the worksheet functions to register. */
 const officeScript = (language: string) => `
-  const { book, Excel, Office } = (${fakeExcel})({ loadable: ${loadable}, fakeRange: ${fakeRange}, collection: ${collection}, recorded: ${recorded} });
+  const { book, Excel, Office } = (${fakeExcel})({ loadable: ${loadable}, fakeRange: ${fakeRange}, collection: ${collection}, recorded: ${recorded}, blankSheet: ${blankSheet} });
   Office.context.contentLanguage = ${JSON.stringify(language)};
   Object.assign(window, { book, Excel, Office, CustomFunctions: { associate() {}, Error: class {} } });
 `;

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { excelHost } from '../../taskpane/host/excel.js';
+import { blankSheet } from './blankSheet.js';
 import { collection } from './collection.js';
 import type { FakeBook, FakeSheet } from './fakeBook.js';
 import { fakeExcel } from './fakeExcel.js';
@@ -14,7 +15,7 @@ const put = (cells: Record<string, string | number>) => {
 };
 
 beforeEach(() => {
-  const fake = fakeExcel({ loadable, fakeRange, collection, recorded });
+  const fake = fakeExcel({ loadable, fakeRange, collection, recorded, blankSheet });
   book = fake.book;
   vi.stubGlobal('Excel', fake.Excel);
 });

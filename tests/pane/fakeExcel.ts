@@ -1,3 +1,4 @@
+import type { blankSheet as BlankSheet } from './blankSheet.js';
 import type { collection as Collection } from './collection.js';
 import type { FakeArea, FakeBook, FakeSheet, Queue } from './fakeBook.js';
 import type { fakeRange as FakeRange } from './fakeRange.js';
@@ -9,6 +10,7 @@ export interface FakeParts {
   readonly fakeRange: typeof FakeRange;
   readonly collection: typeof Collection;
   readonly recorded: typeof Recorded;
+  readonly blankSheet: typeof BlankSheet;
 }
 
 /**
@@ -16,24 +18,9 @@ export interface FakeParts {
  * read before it was loaded and the context synchronised, and nothing is written before then either. It refers to
  * nothing outside itself, so that a browser can be given its source.
  */
-export function fakeExcel({ loadable, fakeRange, collection, recorded }: FakeParts) {
+export function fakeExcel({ loadable, fakeRange, collection, recorded, blankSheet }: FakeParts) {
   const coded = (code: string, message = code) => Object.assign(new Error(message), { code });
   const number = (word: string) => [...word].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-  const blankSheet = (): FakeSheet => ({
-    contents: new Map(),
-    results: new Map(),
-    formats: new Map(),
-    validations: new Map(),
-    looks: new Map(),
-    widths: new Map(),
-    names: new Map(),
-    spills: new Map(),
-    frozen: 0,
-    printed: '',
-    page: {},
-    conditions: [],
-    charts: [],
-  });
   const handlers = new Set<() => Promise<void>>();
   const tell = async () => {
     for (const handler of handlers) await handler();
@@ -87,7 +74,7 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded }: FakePar
   function worksheet(queue: Queue, first: string): Record<string, unknown> {
     let name = first;
     const sheet = () => book.sheets.get(name) as FakeSheet;
-    const { pageLayout, charts, conditionsOf } = recorded(queue, sheet);
+    const { conditionsOf, ...parts } = recorded(queue, sheet);
     const cell = (row: number, column: number) => range(queue, () => ({ sheet: name, row, column }), 1, 1);
     const rename = (wanted: string) => {
       book.sheets.set(wanted, sheet());
@@ -124,7 +111,7 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded }: FakePar
         add: (key: string, { a1 }: { a1: string }) => queue.push(() => sheet().names.set(key, a1)),
       }),
       freezePanes: { freezeRows: (rows: number) => queue.push(() => Object.assign(sheet(), { frozen: rows })) },
-      ...{ pageLayout, charts },
+      ...parts,
       activate: () => queue.push(() => Object.assign(book, { active: { sheet: name, row: 0, column: 0 } })),
       delete: () => queue.push(() => book.sheets.delete(name)),
     });
@@ -155,12 +142,10 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded }: FakePar
       onCalculated: event,
       getActiveWorksheet: () => worksheet(queue, book.active.sheet),
     });
-    const here = () => book.active;
     const area = ([sheet, row, column]: FakeArea) => `'${sheet}'!$${String.fromCharCode(65 + column)}$${row + 1}`;
     const ofBook = () => [...book.names].map(([name, place]) => ({ name, formula: `=${area(place)}` }));
-    const names = Object.assign(collection(coded, queue, ofBook), {
-      getItemOrNullObject: (name: string) => named(queue, () => book.names.get(name)),
-    });
+    const nameOf = (name: string) => named(queue, () => book.names.get(name));
+    const names = Object.assign(collection(coded, queue, ofBook), { getItemOrNullObject: nameOf });
     const tables = {
       getItemOrNullObject: (name: string) => {
         const area = (): FakeArea | undefined => book.tables.get(name)?.area;
@@ -174,7 +159,13 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded }: FakePar
       },
     };
     return {
-      workbook: { getActiveCell: () => range(queue, here, 1, 1), onSelectionChanged: event, worksheets, names, tables },
+      workbook: {
+        getActiveCell: () => range(queue, () => book.active, 1, 1),
+        onSelectionChanged: event,
+        worksheets,
+        names,
+        tables,
+      },
       async sync() {
         book.syncs += 1;
         const work = queue.splice(0);

@@ -4,6 +4,8 @@ import '@univerjs/engine-formula/facade';
 import '@univerjs/sheets/facade';
 import '@univerjs/sheets-formula/facade';
 import '@univerjs/sheets-numfmt/facade';
+import { UniverSheetsConditionalFormattingPlugin } from '@univerjs/sheets-conditional-formatting';
+import { UniverSheetsDataValidationPlugin } from '@univerjs/sheets-data-validation';
 import { bindAll } from '../../functions/bind.js';
 import { metadata } from '../../functions/metadata.js';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
@@ -14,7 +16,7 @@ import type { Grid } from '../../taskpane/workbook/grid/boot.js';
 import { cellData } from '../../taskpane/workbook/grid/cells.js';
 import { workbookOf } from '../../taskpane/workbook/grid/place.js';
 import { readCell } from '../../taskpane/workbook/grid/selection.js';
-import { defineNames } from '../../taskpane/workbook/grid/sheets.js';
+import { completeStarter } from '../../taskpane/workbook/grid/sheets.js';
 import { blankSheet, sheetData, workbookData } from '../../taskpane/workbook/grid/workbookData.js';
 
 type Entered = string | number;
@@ -43,6 +45,8 @@ async function calculated(sheet: Partial<IWorksheetData>, begin: (grid: Grid) =>
     logLevel: LogLevel.ERROR,
   });
   const messages = registerCalculation(univer, functions);
+  univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
+  univer.registerPlugin(UniverSheetsDataValidationPlugin);
   univer.createUnit(UniverInstanceType.UNIVER_SHEET, workbookData(sheet));
   const grid: Grid = { univer, api: FUniver.newAPI(univer), messages };
   begin(grid);
@@ -67,7 +71,7 @@ async function calculated(sheet: Partial<IWorksheetData>, begin: (grid: Grid) =>
 /** A starter sheet, calculated by the grid's engine with the same functions, without a browser. */
 export function calculateStarter(starter: StarterSheet): Promise<Calculated> {
   return calculated(sheetData(starter, 'first'), (grid) => {
-    defineNames(grid, workbookOf(grid).getActiveSheet(), starter);
+    completeStarter(grid, workbookOf(grid).getActiveSheet(), starter);
   });
 }
 

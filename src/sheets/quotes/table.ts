@@ -1,7 +1,7 @@
 import { rankQuotes } from '../../cost/rankQuotes.js';
 import { declaredInput, inputCell, shownUnit, spilled, text, unitOf } from '../cells.js';
 import { judgement, remarksAmong } from '../formula.js';
-import { gap, type Line, type Mark, note, titles } from '../layout.js';
+import { gap, type Line, type Mark, note, titles, units } from '../layout.js';
 import { CALCULATED } from './calculated.js';
 import { GIVEN } from './given.js';
 import { OFFERS, type Offer, ROOM } from './offers.js';
@@ -58,16 +58,19 @@ const remarksLine: Line = {
   ],
 };
 
+/** Right of name and kind. */
+const FIGURES = [2, 1 + GIVEN.length + CALCULATED.length] as const;
+
 export const quoteLines: readonly Line[] = [
-  titles(['Quote', ...GIVEN.map(({ label }) => label), ...CALCULATED.map(({ label }) => label)]),
-  {
-    cells: () =>
-      [
-        '',
-        ...GIVEN.map(({ feeds }) => shownUnit(unitOf(declaredInput(...feeds)))),
-        ...CALCULATED.map(({ unit }) => unit),
-      ].map((unit) => text(unit, 'unit')),
-  },
+  titles(['Quote', ...GIVEN.map(({ label }) => label), ...CALCULATED.map(({ label }) => label)], FIGURES),
+  units(
+    [
+      '',
+      ...GIVEN.map(({ feeds }) => shownUnit(unitOf(declaredInput(...feeds)))),
+      ...CALCULATED.map(({ unit }) => unit),
+    ],
+    FIGURES,
+  ),
   ...Array.from({ length: ROOM }, (_, row) => quoteLine(row)),
   remarksLine,
   gap,

@@ -1,24 +1,23 @@
 import { fitFeed } from '../../cake/fitFeed.js';
 import { fitRun } from '../../cake/fitRun.js';
-import { labelled } from '../../core/wording.js';
 import { feedCurve } from '../../plan/feedCurve.js';
 import { bodyFeed } from '../../quantities.js';
-import { axisTitleOf } from '../fields.js';
+import { axisTitleOf, titleWithUnit } from '../fields.js';
 import type { At } from '../layout.js';
 import { withoutHeader } from '../place.js';
 import type { SheetChart } from '../sheet.js';
 import { columns } from './lines.js';
 
 const SIDES = ['old', 'new'] as const;
-const { volumes } = fitRun.inputs;
+const { volumes, bars } = fitRun.inputs;
 const { rises } = fitFeed.inputs;
-const FEED = { title: labelled('Body feed', bodyFeed.unit) };
+const FEED = { title: titleWithUnit('Body feed', bodyFeed.unit) };
 
 const logs = (at: At): SheetChart => ({
   title: 'Both logs and their fits',
   kind: 'points',
-  across: { title: labelled(volumes.label, volumes.unit) },
-  upwards: { title: labelled('Pressure drop', 'bar') },
+  across: { title: titleWithUnit('Volume', volumes.unit) },
+  upwards: { title: titleWithUnit('Pressure drop', bars.unit) },
   series: SIDES.flatMap((side, run) => [
     { name: `${columns.figures[run]}`, across: at(`${side}Volumes`), upwards: at(`${side}Bars`) },
     {
@@ -35,7 +34,7 @@ const trials = (at: At): SheetChart => ({
   title: 'Feed trials without stabiliser',
   kind: 'points',
   across: FEED,
-  upwards: { title: labelled(rises.label, rises.unit) },
+  upwards: { title: titleWithUnit('Pressure rise', rises.unit) },
   series: [{ name: 'Feed trials', across: at('trialFeeds'), upwards: at('trialRises') }],
   place: at('trials.picture'),
 });

@@ -4,7 +4,7 @@ import { sameSolids } from '../../moisture/sameSolids.js';
 import { bodyFeed } from '../../quantities.js';
 import { declaredInput, inputCell, spilled, text } from '../cells.js';
 import { call, judgement } from '../formula.js';
-import { type At, heading, type Line, note, titles } from '../layout.js';
+import { type At, heading, type Line, note, titles, units } from '../layout.js';
 import { FEED_TRIALS } from './logs.js';
 
 /** Trials that the sheet has room for. */
@@ -12,7 +12,7 @@ const TRIALS = 12;
 const RISE = declaredInput(fitFeed, 'rises');
 
 const dry = (at: At): string =>
-  `=IF(${at('trialFeeds')}="","",${call(sameSolids.id, [at('trialFeeds'), at('trialAidMoisture'), '0'])})`;
+  `=IF(LEN(${at('trialFeeds')})=0,"",${call(sameSolids.id, [at('trialFeeds'), at('trialAidMoisture'), '0'])})`;
 
 const JUDGED = [
   ['trialFeeds', cakeSolids, cakeSolids.inputs.feed.label],
@@ -46,7 +46,10 @@ const trial = (row: number): Line => ({
 export const feedTable: readonly Line[] = [
   heading('Feed trials without stabiliser'),
   note('One row for each run at its own body feed; same beer, flow and filter as the run with the old powder.'),
-  titles(['Body feed as bought', 'Pressure rise', 'Body feed, dry', '', 'Judgement: body feed', 'Judgement: rise']),
-  { cells: () => ['g/hL', 'bar/h', 'g/hL'].map((unit) => text(unit, 'unit')) },
+  titles(
+    ['Body feed as bought', 'Pressure rise', 'Body feed, dry', '', 'Judgement: body feed', 'Judgement: rise'],
+    [0, 3],
+  ),
+  units(['g/hL', 'bar/h', 'g/hL']),
   ...Array.from({ length: TRIALS }, (_, row) => trial(row)),
 ];

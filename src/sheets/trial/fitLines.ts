@@ -51,7 +51,7 @@ export const runLines: readonly Line[] = [
       SIDES.map((side) => {
         const bars = at(`${side}Bars`);
         const judged = call('RANGECHECK', [`"${fitRun.id}"`, `"${fitRun.inputs.bars.label}"`, bars]);
-        return remarksIn(`IF(${bars}="","usual",${judged})`);
+        return remarksIn(`IF(LEN(${bars})=0,"usual",${judged})`);
       }),
     '',
     'counted by RANGECHECK; the reports below say what else looks odd',

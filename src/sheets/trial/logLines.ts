@@ -2,7 +2,7 @@ import { fitRun } from '../../cake/fitRun.js';
 import { riseRate } from '../../cake/riseRate.js';
 import { declaredInput, inputCell, spilled, text, unitOf } from '../cells.js';
 import { judgement } from '../formula.js';
-import { type At, gap, type Line, type Mark, note, titles } from '../layout.js';
+import { type At, gap, type Line, type Mark, note, titles, units } from '../layout.js';
 import { NEW_LOG, OLD_LOG } from './logs.js';
 
 /** Readings that a log has room for. */
@@ -34,7 +34,7 @@ const marks: Readonly<Record<string, Mark>> = Object.fromEntries([
 
 /** The fitted line at each reading; nothing where there is none. */
 const fitted = (at: At, side: string, which: number): string =>
-  `=IF(${at(`${side}Bars`)}="","",${at(`fit.start.${which}`)}+${at(`fit.risePerHl.${which}`)}*${at(`${side}Volumes`)})`;
+  `=IF(LEN(${at(`${side}Bars`)})=0,"",${at(`fit.start.${which}`)}+${at(`fit.risePerHl.${which}`)}*${at(`${side}Volumes`)})`;
 
 const reading = (row: number): Line => ({
   ...(row === 0 ? { marks, judged } : {}),
@@ -62,14 +62,12 @@ const headed = (index: number) => `${KEYS[index] === 'Bars' ? 'Pressure drop' : 
 
 const columnHeads = SIDES.flatMap((side) => KEYS.map((_, index) => `${headed(index)}, ${side}`));
 const judgedHeads = ['Old', 'New'].flatMap((side) => READ.map((declared) => `${side}, ${unitOf(declared)}`));
-const units = SIDES.flatMap(() => READ.map(unitOf));
+const columnUnits = SIDES.flatMap(() => READ.map(unitOf));
 
 export const logLines: readonly Line[] = [
   note('Paste into the framed columns, without gaps; what stands below the last reading stays empty.'),
-  titles([...columnHeads, '', 'Fit, old', 'Fit, new', ...judgedHeads]),
-  {
-    cells: () => [...units, '', 'bar', 'bar', ...judgedHeads.map(() => 'judgement')].map((unit) => text(unit, 'unit')),
-  },
+  titles([...columnHeads, '', 'Fit, old', 'Fit, new', ...judgedHeads], [0, JUDGED_COLUMN]),
+  units([...columnUnits, '', 'bar', 'bar', ...judgedHeads.map(() => 'judgement')], [0, JUDGED_COLUMN]),
   ...Array.from({ length: ROOM }, (_, row) => reading(row)),
   gap,
 ];

@@ -19,7 +19,7 @@ export const yearCharts = (at: At): readonly SheetChart[] => [
     place: at('cost.picture'),
   },
   {
-    title: 'How far each guess moves the cost per hL',
+    title: 'How far the guesses that matter most move the cost per hL',
     kind: 'bars',
     across: { title: 'Guess' },
     upwards: axisTitleOf(sensitivity, 'change'),

@@ -1,7 +1,8 @@
+import { text } from '../cells.js';
 import { columnsOf } from '../columns.js';
 import { figureLines } from '../figures.js';
 import { call } from '../formula.js';
-import { type At, type Line, type Mark, titles } from '../layout.js';
+import type { At, Line, Mark } from '../layout.js';
 import type { SheetCell } from '../sheet.js';
 import { BEERS } from './beers.js';
 
@@ -19,21 +20,24 @@ export const SOURCE = beerColumn(BEERS.length);
 /** Some of these columns hold longer titles in the beer list. */
 const BEER_WIDTHS: readonly number[] = [13, 16, 13, 13, 13, 13, 14, 17, 13, 13];
 
-export const widths: readonly number[] = [40, 14, 14, 13, 16, 16, ...BEER_WIDTHS, 48];
+export const widths: readonly number[] = [40, 14, 18, 13, 16, 16, ...BEER_WIDTHS, 48];
 
 export const beerName = (beer: number): string => `Beer ${beer + 1}`;
 
+/** Both figures of all beers, and each beer’s. */
+const isFigure = (column: number): boolean =>
+  (column > 0 && column <= SIDES.length) || (column >= LEAD && column < SOURCE);
+
 /** Over the whole sheet, and on every printed page; the beer list and the spread have titles of their own. */
-export const headLine: Line = titles([
-  'Quantity',
-  'Now',
-  'Proposed',
-  'Unit',
-  'Judged now',
-  'Judged proposed',
-  ...BEERS.map((_, beer) => beerName(beer)),
-  'Where the figure comes from',
-]);
+const LEAD_TITLES = ['Quantity', 'Now', 'Proposed', 'Unit', 'Judged now', 'Judged proposed'];
+
+export const headLine: Line = {
+  cells: () =>
+    [...LEAD_TITLES, ...BEERS.map((_, beer) => beerName(beer)), 'Where the figure comes from'].map((words, column) => ({
+      ...text(words, 'heading'),
+      ...(isFigure(column) ? { align: 'right' as const } : {}),
+    })),
+};
 
 const EMPTY: SheetCell = { text: '' };
 

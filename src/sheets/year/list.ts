@@ -4,7 +4,7 @@ import { runLength } from '../../plan/runLength.js';
 import { PLAN } from '../../plan/table.js';
 import { formatOf, INVENTED, inputCell, ownInput, shownUnit, text } from '../cells.js';
 import { call, judgement } from '../formula.js';
-import { type At, gap, heading, type Line, type Mark, note, titles } from '../layout.js';
+import { type At, gap, heading, type Line, type Mark, note, titles, units } from '../layout.js';
 import { BEERS, type Beer } from './beers.js';
 import { beerName, ofBeer, planOf, SOURCE, withoutBeers } from './lines.js';
 import { GIVEN, ownValue, SAID } from './own.js';
@@ -97,6 +97,7 @@ const columns: readonly { readonly label: string; readonly side?: string | undef
   { label: 'Break-even price', unit: breakEven.output.unit },
 ];
 
+const FIGURES = [1, columns.length] as const;
 const EMPTY = text('', 'note');
 /** Up to the column that says where figures come from. */
 const PAD = Array.from({ length: SOURCE - columns.length }, () => EMPTY);
@@ -104,9 +105,9 @@ const PAD = Array.from({ length: SOURCE - columns.length }, () => EMPTY);
 export const beerLines: readonly Line[] = [
   heading('The beers'),
   note('What differs from beer to beer stands here; what they share stands in the plans below.'),
-  { cells: () => columns.map(({ side }) => text(side ?? '', 'unit')) },
-  titles([...columns.map(({ label }) => label), ...PAD.map(() => ''), 'Where the figures come from']),
-  { cells: () => columns.map(({ unit }) => text(unit, 'unit')) },
+  units(columns.map(({ side }) => side ?? '')),
+  titles([...columns.map(({ label }) => label), ...PAD.map(() => ''), 'Where the figures come from'], FIGURES),
+  units(columns.map(({ unit }) => unit)),
   ...BEERS.map(listLine),
   gap,
   note('Judgement of each figure above by RANGECHECK. What is cut off here shows whole when its cell is selected.'),

@@ -76,7 +76,7 @@ export const spreadLines: readonly Line[] = [
   note(
     'Of the beer chosen above, not of all: figures of several beers may be off together, so their spreads do not add up. Shares are invented: your own judgement goes there.',
   ),
-  titles(['Quantity', 'May be off by', 'Now, low', 'Now, high', 'Proposed, low', 'Proposed, high', 'Unit']),
+  titles(['Quantity', 'May be off by', 'Now, low', 'Now, high', 'Proposed, low', 'Proposed, high', 'Unit'], [1, 6]),
   ...STATED.map(spreadLine),
   gap,
   ...reportLines(figure, 'saving', savingSpread, (at) => [
@@ -85,9 +85,15 @@ export const spreadLines: readonly Line[] = [
   gap,
 ];
 
-/** The rows that vary one guess each, without the header. */
+/** Guesses that are drawn: below them may stand the cost between all ends. */
+const DRAWN = 6;
+
+/** The widest guesses, without the header. */
 export const guesses = (range: string): string =>
-  withoutHeader(range).replace(/\d+$/, (last) => String(Number(last) - ROOM_FOR_REST));
+  withoutHeader(range).replace(
+    /(\d+):([A-Z]+)\d+$/,
+    (_, first, column) => `${first}:${column}${Number(first) + DRAWN - 1}`,
+  );
 
 /** Last on the sheet: how many rows it takes depends on how many figures may be off. */
 export const sensitivityLines: readonly Line[] = [

@@ -57,11 +57,11 @@ const CENT = 0.01;
 
 export const totalLines: readonly Line[] = [
   heading('The year, all beers'),
-  titles(['Item', 'Now', 'Proposed', 'Unit', 'Saved', '', ...BEERS.map((_, beer) => `${beerName(beer)} now`)]),
+  titles(['Item', 'Now', 'Proposed', 'Unit', 'Saved', '', ...BEERS.map((_, beer) => `${beerName(beer)} now`)], [1, 16]),
   costHead(0),
   ...ITEMS.map((item) => costLine(item, 0)),
   gap,
-  titles(['Item', '', '', '', '', '', ...BEERS.map((_, beer) => `${beerName(beer)} proposed`)]),
+  titles(['Item', '', '', '', '', '', ...BEERS.map((_, beer) => `${beerName(beer)} proposed`)], [1, 16]),
   marked(costHead(1), { 'cost.picture': { column: 1, columns: 5, rows: ITEMS.length + 1 } }),
   ...ITEMS.map((item) => costLine(item, 1)),
   gap,

@@ -21,7 +21,7 @@ function fill(range: Excel.Range, cells: readonly (readonly SheetCell[])[]): voi
   range.formulas = cells.map((row) => row.map((cell) => contentOf(cell, cell.formula)));
   for (const [row, line] of cells.entries()) {
     for (const [column, cell] of line.entries()) {
-      if (cell.style) dress(range.getCell(row, column), cell.style);
+      if (cell.style) dress(range.getCell(row, column), cell.style, cell.align);
       if (cell.validation) validate(range.getCell(row, column), cell.validation, cell.note);
     }
   }

@@ -13,6 +13,7 @@ function Sets({ layout: { line, thick, stacked }, sets }: { readonly layout: Bar
   return (
     <>
       {sets.map((name, set) => {
+        if (name === '') return null;
         const [x, y] = set === 1 && !stacked ? [besides, 0] : [0, set * line];
         return (
           <g key={name}>

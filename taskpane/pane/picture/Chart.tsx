@@ -49,12 +49,35 @@ function Legend({ line, words }: { readonly line: number; readonly words: Texts[
   );
 }
 
+function Names({ line, named }: Pick<Layout, 'line' | 'named'>) {
+  return (
+    <>
+      {named.map(({ text, kind, set }, row) => (
+        <g key={text}>
+          <path
+            class={`pb-${kind} pb-${kind}-${set}`}
+            d={
+              kind === 'dots'
+                ? `M${line * 0.8},${line * (row + 0.5)}h0`
+                : `M${line * 0.2},${line * (row + 0.5)}h${line * 1.2}`
+            }
+          />
+          <text x={line * 1.8} y={line * (row + 0.75)}>
+            {text}
+          </text>
+        </g>
+      ))}
+    </>
+  );
+}
+
 /** Panels over one x axis. Titles of declared axes are English in every language. */
 export function Chart({ layout, x: xAxis, words }: Props) {
-  const { panels, x, xTicks, line, right, legend, width, letter } = layout;
+  const { panels, x, xTicks, line, right, legend, named, width, letter } = layout;
   const foot = panels.at(-1)?.bottom ?? 0;
   return (
     <>
+      <Names line={line} named={named} />
       {legend && <Legend line={line} words={words} />}
       {panels.map((placed) => (
         <g key={placed.top}>

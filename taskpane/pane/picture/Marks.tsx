@@ -40,10 +40,15 @@ function MarkOf({ mark, row, layout, placed }: Props & { readonly mark: Mark; re
   const place = (point: Point) => `${rounded(x(point.x))},${rounded(y(point.y))}`;
   switch (mark.kind) {
     case 'curve':
-      return <path class="pb-curve" d={`M${mark.points.map(place).join('L')}`} />;
+      return <path class={`pb-curve pb-curve-${mark.set ?? 0}`} d={`M${mark.points.map(place).join('L')}`} />;
     case 'dots':
       // One path however many points there are: a line of no length shows as its round end.
-      return <path class="pb-dots" d={mark.points.map((point) => `M${place(point)}h0`).join('')} />;
+      return (
+        <path
+          class={`pb-dots pb-dots-${mark.set ?? 0}`}
+          d={mark.points.map((point) => `M${place(point)}h0`).join('')}
+        />
+      );
     case 'columns':
       return (
         <g class="pb-columns">

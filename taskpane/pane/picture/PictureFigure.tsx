@@ -46,11 +46,16 @@ function drawnIn(room: Room, picture: Picture, words: Texts['picture']) {
 
 interface Props {
   readonly picture: Picture;
-  readonly id: string;
+  /** The function that is drawn; a chart of a sheet is of no function. */
+  readonly id?: string;
+  /** The language of the title, where it is not the pane’s. */
+  readonly lang?: string;
 }
 
+const fileName = (title: string): string => title.replace(/[^A-Za-z0-9]+/g, '-');
+
 /** The drawing, what it shows in words, its figures, and what stands behind it. */
-export function PictureFigure({ picture, id }: Props) {
+export function PictureFigure({ picture, id, lang }: Props) {
   const { texts, formats } = useSetting();
   const { place, room } = useRoom();
   const drawing = useRef<SVGSVGElement>(null);
@@ -58,7 +63,7 @@ export function PictureFigure({ picture, id }: Props) {
   const drawn = room && drawnIn({ ...room, number: formats.number }, picture, texts.picture);
   return (
     <figure class="pb-picture" aria-labelledby={`${key}-heading`}>
-      <Heading level={3} id={`${key}-heading`}>
+      <Heading level={3} id={`${key}-heading`} lang={lang}>
         {picture.title}
       </Heading>
       <div class="pb-drawing" ref={place}>
@@ -72,7 +77,7 @@ export function PictureFigure({ picture, id }: Props) {
             height={drawn.height}
             font-size={room.text}
           >
-            <title id={`${key}-title`}>{`${picture.title}: POWDER.${id}`}</title>
+            <title id={`${key}-title`}>{id ? `${picture.title}: POWDER.${id}` : picture.title}</title>
             <desc id={`${key}-summary`}>{picture.summary}</desc>
             {drawn.drawing}
           </svg>
@@ -85,7 +90,7 @@ export function PictureFigure({ picture, id }: Props) {
         </p>
       ))}
       <Figures table={picture.table} />
-      <Export drawing={drawing} name={`POWDER-${id}`} />
+      <Export drawing={drawing} name={id ? `POWDER-${id}` : fileName(picture.title)} />
     </figure>
   );
 }

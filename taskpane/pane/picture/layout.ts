@@ -1,5 +1,5 @@
 import type { Unit } from '../../../src/core/units.js';
-import type { Axis, Panel, Picture } from './picture.js';
+import type { Axis, LegendEntry, Panel, Picture } from './picture.js';
 import { extentOf, type Scale, scaleOf, ticksOf } from './scales.js';
 
 export interface Tick {
@@ -28,6 +28,8 @@ export interface Layout {
   /** Width of a letter. */
   readonly letter: number;
   readonly legend: boolean;
+  /** Names of lines and points below each other, above the panels. */
+  readonly named: readonly LegendEntry[];
 }
 
 /** The room to draw in, and the size of its text, in pixels. */
@@ -54,12 +56,15 @@ const hasLegend = (panels: readonly Panel[]): boolean =>
   panels.some(({ marks }) => marks.some(({ kind }) => kind === 'dots') && marks.some(({ kind }) => kind === 'curve'));
 
 /** Where everything stands: panels below each other over one x axis, each under the title of its y axis. */
-export function layOut({ x: xAxis, panels }: Extract<Picture, { panels: unknown }>, room: Room): Layout {
+export function layOut(
+  { x: xAxis, panels, legend: named = [] }: Extract<Picture, { panels: unknown }>,
+  room: Room,
+): Layout {
   const { width, text } = room;
   const line = text * 1.4;
   const usual = Math.min(MOST_HEIGHT, Math.max(LEAST_HEIGHT, width * 0.5));
-  const legend = hasLegend(panels);
-  let top = legend ? line * 1.4 : 0;
+  const legend = named.length === 0 && hasLegend(panels);
+  let top = legend ? line * 1.4 : named.length * line;
   const placed = panels.map((panel): PlacedPanel => {
     const height = Math.max(usual * panel.height, 5 * line);
     const count = Math.max(2, Math.floor(height / (text * ROOM_FOR_TICK.y)));
@@ -77,7 +82,7 @@ export function layOut({ x: xAxis, panels }: Extract<Picture, { panels: unknown 
   const x = scaleOf(xAxis, xs, [left, right]);
   const last = placed.at(-1)?.bottom ?? 0;
   return {
-    ...{ width, left, right, x, line, legend },
+    ...{ width, left, right, x, line, legend, named },
     letter: text * LETTER,
     xTicks: tickTexts(ticksOf(x, xAxis, xCount), xAxis, room),
     panels: placed,

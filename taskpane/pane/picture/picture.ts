@@ -18,8 +18,8 @@ export interface Axis {
 
 /** What is drawn into a panel; all numbers in the units of its axes. */
 export type Mark =
-  | { readonly kind: 'curve'; readonly points: readonly Point[] }
-  | { readonly kind: 'dots'; readonly points: readonly Point[] }
+  | { readonly kind: 'curve'; readonly points: readonly Point[]; readonly set?: 0 | 1 }
+  | { readonly kind: 'dots'; readonly points: readonly Point[]; readonly set?: 0 | 1 }
   /** Rectangles that stand on 0, side by side. */
   | { readonly kind: 'columns'; readonly columns: readonly { from: number; to: number; height: number }[] }
   /** A line across, such as a limit. */
@@ -51,7 +51,7 @@ export interface BarLine {
 
 export interface Bars {
   readonly axis: Axis;
-  /** What the two sets of bars are. */
+  /** What the two sets of bars are; no names where there is but one. */
   readonly sets: readonly [string, string];
   readonly lines: readonly BarLine[];
   readonly level?: { readonly at: number; readonly text: string };
@@ -68,6 +68,13 @@ export interface Column {
   readonly unit: Unit;
 }
 
+/** What a line or the points of a panel are. */
+export interface LegendEntry {
+  readonly text: string;
+  readonly kind: 'curve' | 'dots';
+  readonly set: 0 | 1;
+}
+
 interface Shared {
   readonly title: string;
   /** What the picture shows, in sentences: for those who do not see it. */
@@ -80,4 +87,8 @@ interface Shared {
 }
 
 /** Everything that is drawn and said, free of size and colour. */
-export type Picture = Shared & ({ readonly x: Axis; readonly panels: readonly Panel[] } | { readonly bars: Bars });
+export type Picture = Shared &
+  (
+    | { readonly x: Axis; readonly panels: readonly Panel[]; readonly legend?: readonly LegendEntry[] }
+    | { readonly bars: Bars }
+  );

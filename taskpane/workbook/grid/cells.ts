@@ -8,6 +8,7 @@ interface Written {
   readonly formula?: string;
   readonly format?: string;
   readonly style?: Parameters<typeof styleOf>[0];
+  readonly align?: 'right';
 }
 
 /** Text that would be taken for a formula or a sign when it is edited again. */
@@ -18,8 +19,8 @@ export function textCell(text: string): ICellData {
 }
 
 /** One cell as the engine keeps it. */
-export function cellData({ text, number, formula, format, style }: Written): ICellData {
-  const look = styleOf(style, format);
+export function cellData({ text, number, formula, format, style, align }: Written): ICellData {
+  const look = styleOf(style, format, align);
   const content: ICellData =
     formula !== undefined
       ? { f: formula }

@@ -3,8 +3,12 @@ import { copyName } from '../../host/sheetName.js';
 import type { Grid } from './boot.js';
 import { spilledCells, workbookOf } from './place.js';
 
-/** A cell without its formula, and without the rule for what may be typed: nothing is calculated from it any more. */
-const asValue = ({ f: _, si: __, custom: ___, ...rest }: ICellData): ICellData => rest;
+/**
+ * A cell without its formula, and without the rule for what may be typed: nothing is calculated from it any more.
+ * The marks of charts stay, so that the copy is drawn as well.
+ */
+const asValue = ({ f: _, si: __, custom, ...rest }: ICellData): ICellData =>
+  custom?.drawn ? { ...rest, custom: { drawn: custom.drawn } } : rest;
 
 /** A copy of the shown sheet beside it, with the values that its formulas show. Taken back by one undo. */
 export function copyWithValues(grid: Grid, ending: string): { readonly name: string } {

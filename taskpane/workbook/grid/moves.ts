@@ -11,7 +11,7 @@ import {
 import type { Grid } from './boot.js';
 import { workbookOf } from './place.js';
 
-const MOVES = new Set<string>([
+export const MOVES = new Set<string>([
   InsertColMutation.id,
   InsertRowMutation.id,
   MoveColsMutation.id,

@@ -1,10 +1,11 @@
 import { ILayoutService } from '@univerjs/ui';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
-import type { Block, Cells, Selection } from '../../host/host.js';
+import type { Block, Cells, Selection, ShownChart } from '../../host/host.js';
 import type { Reference } from '../../host/reference.js';
 import type { WorkbookContents } from '../../host/workbookContents.js';
 import { type Autosave, autosave, type SaveState } from '../store/autosave.js';
 import type { Grid } from './boot.js';
+import { watchCharts } from './charts.js';
 import { copyWithValues } from './copyWithValues.js';
 import { goTo } from './goTo.js';
 import { read } from './read.js';
@@ -19,6 +20,7 @@ export interface OpenedWorkbook {
   readonly tabs: SheetTabs;
   selection(): Selection;
   onSelection(listener: (selection: Selection) => void): () => void;
+  onCharts(listener: (charts: readonly ShownChart[]) => void): () => void;
   read(references: readonly Reference[]): readonly (Cells | undefined)[];
   write(block: Block, overwrite: boolean): { readonly address: string };
   insertSheet(starter: StarterSheet): void;
@@ -35,6 +37,7 @@ export function openedWorkbook(grid: Grid): OpenedWorkbook {
     tabs: sheetTabs(grid),
     selection: () => readSelection(grid),
     onSelection: (listener) => watchSelection(grid, listener),
+    onCharts: (listener) => watchCharts(grid, listener),
     read: (references) => read(grid, references),
     write: (block, overwrite) => writeBlock(grid, block, overwrite),
     insertSheet: (starter) => {

@@ -1,4 +1,4 @@
-import { BooleanNumber, BorderStyleTypes, type IStyleData, WrapStrategy } from '@univerjs/core';
+import { BooleanNumber, BorderStyleTypes, HorizontalAlign, type IStyleData, WrapStrategy } from '@univerjs/core';
 import type { CellStyle } from '../../host/host.js';
 import { LOOKS } from '../../host/looks.js';
 
@@ -23,7 +23,16 @@ function lookOf(style: CellStyle): IStyleData {
   };
 }
 
-export function styleOf(style: CellStyle | undefined, format: string | undefined): IStyleData | undefined {
+export function styleOf(
+  style: CellStyle | undefined,
+  format: string | undefined,
+  align?: 'right' | 'indented',
+): IStyleData | undefined {
   if (!style && !format) return undefined;
-  return { ...(style ? lookOf(style) : {}), ...(format ? { n: { pattern: format } } : {}) };
+  return {
+    ...(style ? lookOf(style) : {}),
+    ...(format ? { n: { pattern: format } } : {}),
+    ...(align === 'right' ? { ht: HorizontalAlign.RIGHT } : {}),
+    ...(align === 'indented' ? { pd: lookOf('unit').pd } : {}),
+  };
 }

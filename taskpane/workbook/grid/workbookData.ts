@@ -7,6 +7,7 @@ import {
 } from '@univerjs/core';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
 import { cellData } from './cells.js';
+import { withCharts } from './charts.js';
 import { withRule } from './validation.js';
 
 /** Formulas cannot reach beyond these; they hold a year's daily runs many times over. */
@@ -26,13 +27,14 @@ export function sheetData(starter: StarterSheet, id: string, name = starter.name
     starter.widths.map((width, column) => [column, { w: Math.round(width * CHARACTER + PADDING) }]),
   );
   const { headerRows } = starter;
-  return {
+  const sheet = {
     ...blankSheet(id, name),
     rowCount: Math.max(ROWS, starter.rows.length),
     cellData: cells,
     columnData,
     ...(headerRows > 0 ? { freeze: { xSplit: 0, ySplit: headerRows, startRow: headerRows, startColumn: -1 } } : {}),
   };
+  return withCharts(sheet, starter.charts ?? []);
 }
 
 export function blankSheet(id: string, name: string): Partial<IWorksheetData> {

@@ -1,0 +1,91 @@
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { dosing } from '../../src/sheets/dosing.js';
+import { openWorkbook } from './workbookPage.js';
+
+async function open(options = {}) {
+  const workbook = await openWorkbook({ viewport: { width: 1280, height: 900 }, ...options });
+  onTestFinished(workbook.close);
+  return workbook;
+}
+type Workbook = Awaited<ReturnType<typeof open>>;
+
+const place = (name: string) => dosing.names[name] ?? '';
+const charts = ({ page }: Workbook) => page.getByText(/^Charts of this sheet/);
+const figures = ({ page }: Workbook) => page.getByRole('figure');
+
+/** What the grid draws in a cell of its canvas: the most common colour, as far as a picture can tell. */
+const ground = ({ page }: Workbook) =>
+  page.evaluate(() => {
+    const canvas = [...document.querySelectorAll('canvas')].sort((one, other) => other.width - one.width)[0];
+    const image = canvas?.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
+    let [refused, unusual] = [0, 0];
+    for (let at = 0; at < image.length; at += 4) {
+      const colour = `${image[at]},${image[at + 1]},${image[at + 2]}`;
+      if (colour === '255,207,196') refused += 1;
+      if (colour === '255,217,138') unusual += 1;
+    }
+    return { refused: refused > 500, unusual: unusual > 500 };
+  });
+
+describe('a starter sheet in the embedded workbook', () => {
+  it('changes the look of an input that is unusual or refused, and back', async () => {
+    const workbook = await open();
+    await expect.poll(() => ground(workbook)).toEqual({ refused: false, unusual: false });
+    await workbook.enter(place('presentDose'), '-5');
+    await expect.poll(() => ground(workbook)).toEqual({ refused: true, unusual: false });
+    await workbook.enter(place('presentDose'), '60');
+    await workbook.enter(place('feed'), '300');
+    await expect.poll(() => ground(workbook)).toEqual({ refused: false, unusual: true });
+    await workbook.enter(place('feed'), '90');
+    await expect.poll(() => ground(workbook)).toEqual({ refused: false, unusual: false });
+  });
+
+  it('takes an entry that will be refused, and says so', async () => {
+    const workbook = await open();
+    await workbook.enter(place('presentDose'), '-5');
+    expect(await workbook.notice()).toContain('-5 is entered in B6, but it will be refused: Dose must be from 0');
+    expect(await workbook.selected()).toContain('-5');
+  });
+
+  it('explains the selected input in the pane', async () => {
+    const workbook = await open();
+    await workbook.go(place('presentDose'));
+    const [row, column] = [Number(place('presentDose').slice(1)) - 1, 1];
+    await expect.poll(() => workbook.selected()).toContain(dosing.rows[row]?.[column]?.note ?? 'no note');
+  });
+
+  it('offers the kinds in a drop-down, and calculates with the one that is chosen', async () => {
+    const workbook = await open();
+    const { page } = workbook;
+    await workbook.go(place('presentKind'));
+    await page.keyboard.press('Alt+ArrowDown');
+    const list = page.getByText('xerogel', { exact: true });
+    await list.waitFor();
+    await list.click();
+    await workbook.go(place('presentKind'));
+    await expect.poll(() => workbook.selected()).toContain('xerogel');
+  });
+
+  it('draws its charts in the pane, keeps them up to date, and after a rename and a new start', async () => {
+    const workbook = await open();
+    const { page } = workbook;
+    await charts(workbook).click();
+    await expect.poll(() => figures(workbook).count()).toBe(1);
+    const drawn = () => figures(workbook).getByRole('img').locator('.pb-curve-1[d^="M"]').last().getAttribute('d');
+    await expect.poll(drawn).toMatch(/^M/);
+    const before = await drawn();
+    await workbook.enter(place('credit'), '10');
+    await expect.poll(drawn).not.toBe(before);
+    expect(await workbook.violations()).toEqual([]);
+    await page.getByRole('button', { name: 'Rename' }).click();
+    await page.getByRole('textbox', { name: /name/i }).last().fill('Beer 3');
+    await page.keyboard.press('Enter');
+    await workbook.saved();
+    await workbook.reload();
+    await charts(workbook).click();
+    await expect.poll(() => figures(workbook).count()).toBe(1);
+    await expect.poll(drawn).toMatch(/^M/);
+    await workbook.addSheet();
+    await expect.poll(() => charts(workbook).count()).toBe(0);
+  });
+});

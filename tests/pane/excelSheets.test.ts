@@ -1,0 +1,101 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { starterSheets } from '../../src/sheets/index.js';
+import type { StarterSheet } from '../../src/sheets/sheet.js';
+import { excelHost } from '../../taskpane/host/excel.js';
+import { blankSheet } from './blankSheet.js';
+import { collection } from './collection.js';
+import type { FakeBook, FakeSheet } from './fakeBook.js';
+import { fakeExcel } from './fakeExcel.js';
+import { fakeRange } from './fakeRange.js';
+import { loadable } from './loadable.js';
+import { recorded } from './recorded.js';
+
+let book: FakeBook;
+const sheet = (name = 'Sheet1') => book.sheets.get(name) as FakeSheet;
+
+beforeEach(() => {
+  const fake = fakeExcel({ loadable, fakeRange, collection, recorded, blankSheet });
+  book = fake.book;
+  vi.stubGlobal('Excel', fake.Excel);
+});
+afterEach(() => vi.unstubAllGlobals());
+
+describe('inserting a starter sheet into Excel', () => {
+  const [starter] = starterSheets as readonly [StarterSheet, ...StarterSheet[]];
+
+  it('builds every cell, name, width and header row of it on a tab of its own', async () => {
+    await excelHost().insertSheet(starter);
+    const built = sheet(starter.name);
+    for (const [row, cells] of starter.rows.entries()) {
+      for (const [column, { number, formula, validation }] of cells.entries()) {
+        if (number !== undefined) expect(built.contents.get(`${row},${column}`)).toBe(number);
+        if (formula !== undefined) expect(built.contents.get(`${row},${column}`)).toBe(formula);
+        if (validation)
+          expect(built.validations.get(`${row},${column}`)).toMatchObject({ errorAlert: { style: 'Warning' } });
+      }
+    }
+    expect(Object.fromEntries(built.names)).toEqual(starter.names);
+    expect(built.widths.size).toBe(starter.widths.length);
+    expect(built.frozen).toBe(starter.headerRows);
+    expect(built.printed).toBe(`$1:$${starter.headerRows}`);
+    expect(book.active.sheet).toBe(starter.name);
+  });
+
+  it('prints it one page wide, turned as it says, on the paper that the user has', async () => {
+    await excelHost().insertSheet(starter);
+    expect(sheet(starter.name).page).toEqual({ orientation: 'Landscape', zoom: { horizontalFitToPages: 1 } });
+  });
+
+  it('colours by the sheet’s own conditions, by weight or slant as well', async () => {
+    await excelHost().insertSheet(starter);
+    const { conditions } = sheet(starter.name);
+    expect(conditions.map(({ kind, range, 'rule.formula': formula }) => ({ kind, range, formula }))).toEqual(
+      starter.conditions?.map(({ range, formula }) => ({ kind: 'Custom', range, formula })),
+    );
+    for (const set of conditions) {
+      expect(set['format.fill.color']).toMatch(/^#/);
+      expect(set['format.font.bold'] || set['format.font.italic']).toBe(true);
+    }
+  });
+
+  it.each(starterSheets)('draws every chart of $name natively where nothing else stands', async (one) => {
+    await excelHost().insertSheet(one);
+    const { charts } = sheet(one.name);
+    expect(charts.map(({ place, 'title.text': title }) => ({ place, title }))).toEqual(
+      one.charts?.map(({ place, title }) => ({ place, title })),
+    );
+    one.charts?.forEach(({ across, upwards, series, kind }, index) => {
+      const drawn = charts[index] ?? {};
+      expect(drawn['axes.categoryAxis.title.text']).toBe(across.title);
+      expect(drawn['axes.valueAxis.title.text']).toBe(upwards.title);
+      expect(String(drawn.type).startsWith(kind === 'bars' ? 'Bar' : 'XYScatter')).toBe(true);
+      series.forEach((line, at) => {
+        expect(drawn[`series.${at}.name`]).toBe(line.name);
+        expect(drawn[`series.${at}.across`]).toBe(line.across);
+        expect(drawn[`series.${at}.upwards`]).toBe(line.upwards);
+      });
+      expect(drawn[`series.${series.length}.name`]).toBeUndefined();
+    });
+  });
+
+  it('gives a second copy a name of its own and leaves the first alone', async () => {
+    await excelHost().insertSheet(starter);
+    sheet(starter.name).contents.set('0,0', 'mine');
+    await excelHost().insertSheet(starter);
+    expect([...book.sheets.keys()]).toEqual(['Sheet1', starter.name, `${starter.name} (2)`]);
+    expect(sheet(starter.name).contents.get('0,0')).toBe('mine');
+  });
+
+  it('takes a half-built tab away when Excel breaks off', async () => {
+    const broken = {
+      ...starter,
+      names: new Proxy(starter.names, {
+        ownKeys: () => {
+          throw new Error('Broken off.');
+        },
+      }),
+    };
+    await expect(excelHost().insertSheet(broken)).rejects.toThrow('Broken off.');
+    expect([...book.sheets.keys()]).toEqual(['Sheet1']);
+  });
+});
