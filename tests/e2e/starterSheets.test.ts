@@ -1,5 +1,6 @@
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { dosing } from '../../src/sheets/dosing.js';
+import { sheetData } from '../../taskpane/workbook/grid/workbookData.js';
 import { openWorkbook } from './workbookPage.js';
 
 async function open(options = {}) {
@@ -26,6 +27,21 @@ const ground = ({ page }: Workbook) =>
     }
     return { refused: refused > 500, unusual: unusual > 500 };
   });
+
+/** Where a choice cell of column B shows its arrow, on a sheet that was not scrolled. */
+async function arrowOf({ page }: Workbook, cell: string): Promise<[x: number, y: number]> {
+  const canvas = await page.locator('canvas').evaluateAll((all) => {
+    const [largest] = all.map((one) => one.getBoundingClientRect()).sort((one, other) => other.width - one.width);
+    return { x: largest?.x ?? 0, y: largest?.y ?? 0 };
+  });
+  const { columnData = {} } = sheetData(dosing, 'any');
+  const [first, second] = [columnData[0]?.w ?? 0, columnData[1]?.w ?? 0];
+  const [rowHeader, columnHeader, row, inside] = [46, 20, 24, 17];
+  return [
+    canvas.x + rowHeader + first + second - inside,
+    canvas.y + columnHeader + row * (Number(cell.slice(1)) - 0.5),
+  ];
+}
 
 describe('a starter sheet in the embedded workbook', () => {
   it('changes the look of an input that is unusual or refused, and back', async () => {
@@ -58,7 +74,7 @@ describe('a starter sheet in the embedded workbook', () => {
     const workbook = await open();
     const { page } = workbook;
     await workbook.go(place('presentKind'));
-    await page.keyboard.press('Alt+ArrowDown');
+    await page.mouse.click(...(await arrowOf(workbook, place('presentKind'))));
     const list = page.getByText('xerogel', { exact: true });
     await list.waitFor();
     await list.click();
