@@ -1,4 +1,4 @@
-import { type Line, titles } from './layout.js';
+import { type Line, titles, UNIT } from './layout.js';
 
 /** Where the columns stand: what, one or more figures, unit, a judgement of each figure, and its source. */
 export interface Columns {
@@ -18,7 +18,7 @@ export const columnTitles = ({ figures }: Columns): Line =>
     [
       'Quantity',
       ...figures,
-      'Unit',
+      UNIT,
       ...figures.map((one) => (figures.length === 1 ? 'Judgement' : `Judgement: ${one.toLowerCase()}`)),
       'Where the figure comes from',
     ],

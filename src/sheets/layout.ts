@@ -34,6 +34,9 @@ export const marked = (one: Line, marks: Readonly<Record<string, Mark>>): Line =
 export const markedFirst = (lines: readonly Line[], marks: Readonly<Record<string, Mark>>): readonly Line[] =>
   lines.map((one, index) => (index === 0 ? marked(one, marks) : one));
 
+/** Over a column of units. */
+export const UNIT = 'Unit';
+
 type Columns = readonly [from: number, to: number];
 
 const overFigures = (words: readonly string[], style: SheetCell['style'], [from, to]: Columns): Line => ({
@@ -41,6 +44,7 @@ const overFigures = (words: readonly string[], style: SheetCell['style'], [from,
     words.map((one, column) => ({
       ...text(one, style),
       ...(column >= from && column < to ? { align: 'right' as const } : {}),
+      ...(one === UNIT ? { align: 'indented' as const } : {}),
     })),
 });
 

@@ -19,8 +19,8 @@ export interface SheetCell {
   /** A number format in the worksheet's own notation. */
   readonly format?: string;
   readonly style?: CellStyle;
-  /** Titles and units over figures stand at the right, as figures do. */
-  readonly align?: 'right';
+  /** Titles and units over figures stand at the right, as figures do; the title of units is indented as they are. */
+  readonly align?: 'right' | 'indented';
   readonly validation?: Validation;
   /** Explains the cell where the host can show notes. */
   readonly note?: string;

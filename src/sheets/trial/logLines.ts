@@ -67,7 +67,7 @@ const columnUnits = SIDES.flatMap(() => READ.map(unitOf));
 export const logLines: readonly Line[] = [
   note('Paste into the framed columns, without gaps; what stands below the last reading stays empty.'),
   titles([...columnHeads, '', 'Fit, old', 'Fit, new', ...judgedHeads], [0, JUDGED_COLUMN]),
-  units([...columnUnits, '', 'bar', 'bar', ...judgedHeads.map(() => 'judgement')], [0, JUDGED_COLUMN]),
+  units([...columnUnits, '', 'bar', 'bar', ...judgedHeads.map(() => 'judged')], [0, JUDGED_COLUMN]),
   ...Array.from({ length: ROOM }, (_, row) => reading(row)),
   gap,
 ];

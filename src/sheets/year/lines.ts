@@ -2,7 +2,7 @@ import { text } from '../cells.js';
 import { columnsOf } from '../columns.js';
 import { figureLines } from '../figures.js';
 import { call } from '../formula.js';
-import type { At, Line, Mark } from '../layout.js';
+import { type At, type Line, type Mark, UNIT } from '../layout.js';
 import type { SheetCell } from '../sheet.js';
 import { BEERS } from './beers.js';
 
@@ -29,13 +29,14 @@ const isFigure = (column: number): boolean =>
   (column > 0 && column <= SIDES.length) || (column >= LEAD && column < SOURCE);
 
 /** Over the whole sheet, and on every printed page; the beer list and the spread have titles of their own. */
-const LEAD_TITLES = ['Quantity', 'Now', 'Proposed', 'Unit', 'Judged now', 'Judged proposed'];
+const LEAD_TITLES = ['Quantity', 'Now', 'Proposed', UNIT, 'Judged now', 'Judged proposed'];
 
 export const headLine: Line = {
   cells: () =>
     [...LEAD_TITLES, ...BEERS.map((_, beer) => beerName(beer)), 'Where the figure comes from'].map((words, column) => ({
       ...text(words, 'heading'),
       ...(isFigure(column) ? { align: 'right' as const } : {}),
+      ...(words === UNIT ? { align: 'indented' as const } : {}),
     })),
 };
 

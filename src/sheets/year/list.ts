@@ -52,7 +52,7 @@ const marks = (beer: number): Record<string, Mark> => ({
 });
 
 /** Every figure has its judgement so many rows below, under its own column. */
-const DOWN = BEERS.length + 3;
+const DOWN = BEERS.length + 4;
 const judged = [{ cells: { column: 1, rows: BEERS.length, columns: GIVEN.length }, by: { column: 1, down: DOWN } }];
 
 const listLine = (beer: Beer, row: number): Line => ({
@@ -97,6 +97,8 @@ const columns: readonly { readonly label: string; readonly side?: string | undef
   { label: 'Break-even price', unit: breakEven.output.unit },
 ];
 
+/** What is judged, and before it the beer. */
+const given = columns.slice(0, GIVEN.length + 1);
 const FIGURES = [1, columns.length] as const;
 const EMPTY = text('', 'note');
 /** Up to the column that says where figures come from. */
@@ -111,7 +113,11 @@ export const beerLines: readonly Line[] = [
   ...BEERS.map(listLine),
   gap,
   note('Judgement of each figure above by RANGECHECK. What is cut off here shows whole when its cell is selected.'),
-  titles(columns.slice(0, GIVEN.length + 1).map(({ label, side }) => (side ? `${label} ${side}` : label))),
+  units(
+    given.map(({ side }) => side ?? ''),
+    [0, 0],
+  ),
+  titles(given.map(({ label }) => label)),
   ...BEERS.map(judgementLine),
   gap,
   withoutBeers({

@@ -5,7 +5,7 @@ import { PLAN } from '../../plan/table.js';
 import { ownInput, shownUnit, text } from '../cells.js';
 import { columnsOf } from '../columns.js';
 import { call } from '../formula.js';
-import { type At, gap, heading, type Line, type Mark, note, titles } from '../layout.js';
+import { type At, gap, heading, type Line, type Mark, note, titles, UNIT } from '../layout.js';
 import { withoutHeader } from '../place.js';
 import { type PlanKey, planFormat } from '../planLines.js';
 import { reportLines, tableLines } from '../reports.js';
@@ -76,7 +76,7 @@ export const spreadLines: readonly Line[] = [
   note(
     'Of the beer chosen above, not of all: figures of several beers may be off together, so their spreads do not add up. Shares are invented: your own judgement goes there.',
   ),
-  titles(['Quantity', 'May be off by', 'Now, low', 'Now, high', 'Proposed, low', 'Proposed, high', 'Unit'], [1, 6]),
+  titles(['Quantity', 'May be off by', 'Now, low', 'Now, high', 'Proposed, low', 'Proposed, high', UNIT], [1, 6]),
   ...STATED.map(spreadLine),
   gap,
   ...reportLines(figure, 'saving', savingSpread, (at) => [

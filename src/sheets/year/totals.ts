@@ -2,7 +2,7 @@ import { labelled } from '../../core/wording.js';
 import { filtrationCost } from '../../plan/filtrationCost.js';
 import { formatOf, resultCell, shownUnit, text } from '../cells.js';
 import { columnOf } from '../formula.js';
-import { type At, gap, heading, type Line, type Mark, marked, note, titles } from '../layout.js';
+import { type At, gap, heading, type Line, type Mark, marked, note, titles, UNIT } from '../layout.js';
 import { acrossBeers, columnNumber, sumOf } from './across.js';
 import { BEERS } from './beers.js';
 import { ITEMS, type Item, SHOWN, TOTAL } from './items.js';
@@ -57,7 +57,7 @@ const CENT = 0.01;
 
 export const totalLines: readonly Line[] = [
   heading('The year, all beers'),
-  titles(['Item', 'Now', 'Proposed', 'Unit', 'Saved', '', ...BEERS.map((_, beer) => `${beerName(beer)} now`)], [1, 16]),
+  titles(['Item', 'Now', 'Proposed', UNIT, 'Saved', '', ...BEERS.map((_, beer) => `${beerName(beer)} now`)], [1, 16]),
   costHead(0),
   ...ITEMS.map((item) => costLine(item, 0)),
   gap,

@@ -8,7 +8,7 @@ interface Written {
   readonly formula?: string;
   readonly format?: string;
   readonly style?: Parameters<typeof styleOf>[0];
-  readonly align?: 'right';
+  readonly align?: 'right' | 'indented';
 }
 
 /** Text that would be taken for a formula or a sign when it is edited again. */
