@@ -1,4 +1,4 @@
-import type { Texts } from './texts.js';
+import type { Texts } from './dictionary.js';
 
 /** The words around the charts of a sheet, in German. */
 export const charts: Texts['charts'] = {
