@@ -4,6 +4,7 @@ import { catalogue } from '../../src/catalogue.js';
 import { answers } from '../../tests/functions/answers.js';
 import { callsOf } from '../../tests/hostile/calls.js';
 import { faultOf } from '../../tests/hostile/judgement.js';
+import { watchdog } from './watchdog.js';
 
 // Hostile calls of every function, or of those named, for as long as one likes:
 //   npm run fuzz -- 30m        npm run fuzz -- 90s FITRUN        npm run fuzz -- --seed 7 DRYMASS
@@ -53,25 +54,34 @@ try {
   const first = given ?? Math.floor(Math.random() * 2 ** 31);
   console.log(`Seed ${first}; ${chosen.length} functions${given === undefined ? ` for ${seconds} s` : ', one round'}.`);
   const found = new Map<string, string>();
+  const begins = watchdog(chosen.map(({ id }) => id));
   const started = performance.now();
   const goesOn = () => given === undefined && performance.now() - started < seconds * 1000;
+  const minutes = () => (performance.now() - started) / 60_000;
+  const soFar = () => {
+    const each = (round * CASES).toLocaleString('en-GB');
+    return `${each} cases of each function in ${minutes().toFixed(1)} min: ${found.size} of ${chosen.length} functions failed.`;
+  };
   let round = 0;
+  let told = 0;
   do {
     for (const calculation of chosen) {
       // A function that failed is left alone: it would only fail again.
       if (found.has(calculation.id)) continue;
+      begins(calculation.id, (first + round) | 0);
       const fault = lot(calculation, (first + round) | 0);
       if (fault === undefined) continue;
       found.set(calculation.id, fault);
       console.error(fault);
     }
     round++;
+    // Whoever stops a long run early still knows what it has tried.
+    if (minutes() - told >= 1) {
+      told = minutes();
+      console.log(soFar());
+    }
   } while (goesOn() && found.size < chosen.length);
-  const each = round * CASES;
-  const minutes = ((performance.now() - started) / 60_000).toFixed(1);
-  console.log(
-    `${(each * chosen.length).toLocaleString('en-GB')} cases, ${each.toLocaleString('en-GB')} a function, in ${minutes} min: ${found.size} of ${chosen.length} functions failed.`,
-  );
+  console.log(`Done. ${soFar()}`);
   process.exit(found.size > 0 ? 1 : 0);
 } catch (failure) {
   console.error(failure instanceof Error ? failure.message : failure);

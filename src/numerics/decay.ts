@@ -25,6 +25,8 @@ const STRAIGHT = 1e-4;
 /** … and rate × distance from the smallest x to the next: above this the curve is down before the next point. */
 const STEEP = 14;
 const STEPS_A_DECADE = 16;
+/** Doses nearer than this share of their range say nothing of a rate; without a floor the search would never end. */
+const NEAREST = 1e-12;
 /** A fall that chance alone would show more often than this is no effect. */
 const SIGNIFICANCE = 0.05;
 
@@ -66,7 +68,7 @@ function trialAt(rate: number, x: Float64Array, y: ArrayLike<number>): Trial {
 /** Tries rates over decades, then closes in on the best by halving the bracket of its turning point. */
 function bestTrial(x: Float64Array, y: ArrayLike<number>): Trial | NoDecay {
   const nearest = x.reduce((least, one) => (one > 0 && one < least ? one : least), 1);
-  const steps = Math.ceil(Math.log10(STEEP / nearest / STRAIGHT) * STEPS_A_DECADE);
+  const steps = Math.ceil(Math.log10(STEEP / Math.max(nearest, NEAREST) / STRAIGHT) * STEPS_A_DECADE);
   const rateOf = (step: number): number => STRAIGHT * 10 ** (step / STEPS_A_DECADE);
   let best = 0;
   let least = Number.POSITIVE_INFINITY;

@@ -47,6 +47,11 @@ describe('LADDERFIT', () => {
     );
   });
 
+  it.each([1e-310, 1e-100, 1e-15])('ends its search where doses stand %d g/hL apart', (near) => {
+    expect(sentence('LADDERFIT', [0, near, 40, 60], [9, 5, 3, 2])).toMatch(/^#N\/A /);
+    expect(sentence('LADDERDOSE', [0, near, 40, 60], [9, 5, 3, 2], 3)).toMatch(/^#N\/A /);
+  });
+
   it('refuses a repeated dose by both its rows', () => {
     expect(sentence('LADDERFIT', [0, 20, 40, 20, 60], [9, 5, 3, 5.2, 2])).toMatch(
       /^#VALUE! Doses, row 4, repeats row 2: 20 g\/hL\./,
