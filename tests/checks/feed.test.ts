@@ -38,6 +38,10 @@ describe('FEEDAFTERSWAP', () => {
     expect(cell('FEEDAFTERSWAP', 40, 60, 1, null)).toBe(0);
   });
 
+  it('allows a least feed at the present one', () => {
+    expect(cell('FEEDAFTERSWAP', 50, 60, 0.5, 50)).toBe(50);
+  });
+
   it('refuses a least feed above the present one', () => {
     expect(sentence('FEEDAFTERSWAP', 40, 60, 0.5, 50)).toBe('#VALUE! Least body feed must not exceed Body feed.');
   });

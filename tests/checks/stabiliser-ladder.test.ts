@@ -83,6 +83,15 @@ describe('LADDERDOSE', () => {
     expect(cell('LADDERDOSE', DOSES, HAZES, 1.5)).toBeCloseTo(80, 9);
   });
 
+  it('says why where the target lies so near the plateau that no dose allowed reaches it', () => {
+    // The curve is 1 + 8 exp(−d ln 2 / 2000): 0.01 above the plateau takes 19,288 g/hL.
+    const far = [0, 2000, 4000, 6000];
+    expect(cell('LADDERDOSE', far, HAZES, 1.5)).toBeCloseTo(8000, 6);
+    expect(sentence('LADDERDOSE', far, HAZES, 1.01)).toMatch(
+      /^#N\/A No dose up to 10\u202f000 g\/hL reaches 1\.01 EBC: it lies too near the plateau/,
+    );
+  });
+
   it('says why no dose reaches a target on or below the plateau', () => {
     expect(sentence('LADDERDOSE', DOSES, HAZES, 0.5)).toBe(
       '#N/A No dose reaches 0.5 EBC: the plateau of the fitted curve is 1 EBC.',

@@ -109,6 +109,6 @@ export const WITHOUT_CHECK: readonly WithoutCheck[] = [
     functions: ['SAFERANGE', 'RANGECHECK', 'PLANCHECK'],
     why: 'They read the declared ranges out; there is nothing to calculate.',
     standsIn: 'They are compared with what the functions themselves refuse.',
-    tests: ['tests/plan/planCheck.test.ts', 'tests/core/declarations.test.ts'],
+    tests: ['tests/checks/ranges.test.ts', 'tests/plan/planCheck.test.ts'],
   },
 ];
