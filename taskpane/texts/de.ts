@@ -2,6 +2,7 @@ import { charts } from './charts.de.js';
 import { check } from './check.de.js';
 import type { Texts } from './dictionary.js';
 import { explain } from './explain.de.js';
+import { open } from './open.de.js';
 import { picture } from './picture.de.js';
 import { share } from './share.de.js';
 
@@ -29,6 +30,7 @@ export const de: Texts = {
   picture,
   check,
   charts,
+  open,
   share,
   list: {
     search: 'Funktionen suchen',

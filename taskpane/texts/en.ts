@@ -1,6 +1,7 @@
 import { charts } from './charts.en.js';
 import { check } from './check.en.js';
 import { explain } from './explain.en.js';
+import { open } from './open.en.js';
 import { picture } from './picture.en.js';
 import { share } from './share.en.js';
 
@@ -28,6 +29,7 @@ export const en = {
   picture,
   check,
   charts,
+  open,
   share,
   list: {
     search: 'Search functions',

@@ -19,7 +19,7 @@ import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
 
 const yes = (one: boolean) => (one ? BooleanNumber.TRUE : BooleanNumber.FALSE);
 
-const conditionRule = ({ range, formula, look }: SheetCondition, index: number): IConditionFormattingRule => {
+export const conditionRule = ({ range, formula, look }: SheetCondition, index: number): IConditionFormattingRule => {
   const { color, fill, bold, italic } = JUDGED_LOOKS[look];
   return {
     cfId: `judged-${index}`,
@@ -52,18 +52,27 @@ const validationRule = (validation: Validation, ranges: IRange[], index: number)
   return { ...shared, type: DataValidationType.DECIMAL, ...between };
 };
 
+interface Ruled {
+  readonly rows: readonly (readonly ({ readonly validation?: Validation } | undefined)[] | undefined)[];
+}
+
 /** Cells with the same rule share one; those below each other share a range. */
-function validationsOf({ rows }: StarterSheet): readonly IDataValidationRule[] {
-  const found = new Map<string, { validation: Validation; ranges: IRange[] }>();
+export function validationsOf({ rows }: Ruled): readonly IDataValidationRule[] {
+  const found = new Map<string, { validation: Validation; ranges: IRange[]; lowest: Map<number, IRange> }>();
   for (const [row, cells] of rows.entries()) {
-    for (const [column, { validation }] of cells.entries()) {
+    for (const [column, cell] of (cells ?? []).entries()) {
+      const validation = cell?.validation;
       if (!validation) continue;
       const key = JSON.stringify(validation);
-      const one = found.get(key) ?? { validation, ranges: [] };
+      const one = found.get(key) ?? { validation, ranges: [], lowest: new Map() };
       found.set(key, one);
-      const above = one.ranges.find((range) => range.startColumn === column && range.endRow === row - 1);
-      if (above) above.endRow = row;
-      else one.ranges.push({ startRow: row, endRow: row, startColumn: column, endColumn: column });
+      const above = one.lowest.get(column);
+      if (above?.endRow === row - 1) above.endRow = row;
+      else {
+        const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+        one.ranges.push(range);
+        one.lowest.set(column, range);
+      }
     }
   }
   return [...found.values()].map(({ validation, ranges }, index) => validationRule(validation, ranges, index));

@@ -1,16 +1,16 @@
 import { BooleanNumber, BorderStyleTypes, HorizontalAlign, type IStyleData, WrapStrategy } from '@univerjs/core';
 import type { CellStyle } from '../../host/host.js';
-import { LOOKS } from '../../host/looks.js';
+import { LOOKS, type Look } from '../../host/looks.js';
 
 /** Pixels of one step of indent. */
 const STEP = 8;
 
 const line = (rgb: string) => ({ s: BorderStyleTypes.THIN, cl: { rgb } });
 
-function lookOf(style: CellStyle): IStyleData {
-  const { bold, italic, size, color, fill, border, underline, indent } = LOOKS[style];
+/** A look, or as much of one as is known, as the engine keeps it. */
+export function engineLook({ bold, italic, size, color, fill, border, underline, indent }: Partial<Look>): IStyleData {
   return {
-    cl: { rgb: color },
+    ...(color ? { cl: { rgb: color } } : {}),
     ...(bold ? { bl: BooleanNumber.TRUE } : {}),
     ...(italic ? { it: BooleanNumber.TRUE } : {}),
     ...(size ? { fs: size } : {}),
@@ -18,9 +18,12 @@ function lookOf(style: CellStyle): IStyleData {
     ...(border ? { bd: { t: line(border), r: line(border), b: line(border), l: line(border) } } : {}),
     ...(underline ? { bd: { b: line(underline) } } : {}),
     ...(indent ? { pd: { l: indent * STEP } } : {}),
-    // A label that is too long must not run over the figure beside it.
-    ...(style === 'label' ? { tb: WrapStrategy.CLIP } : {}),
   };
+}
+
+function lookOf(style: CellStyle): IStyleData {
+  // A label that is too long must not run over the figure beside it.
+  return { ...engineLook(LOOKS[style]), ...(style === 'label' ? { tb: WrapStrategy.CLIP } : {}) };
 }
 
 export function styleOf(

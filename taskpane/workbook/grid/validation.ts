@@ -1,9 +1,14 @@
 import type { ICellData } from '@univerjs/core';
-import type { SheetCell, Validation } from '../../../src/sheets/sheet.js';
+import type { Validation } from '../../../src/sheets/sheet.js';
 import type { Entry } from '../entry/entry.js';
 
-/** A starter sheet's rule for what may be typed and its explanation travel with the cell, into saved workbooks too. */
-export const withRule = (cell: ICellData, { validation, note }: SheetCell): ICellData =>
+interface Ruled {
+  readonly validation?: Validation;
+  readonly note?: string;
+}
+
+/** A sheet's rule for what may be typed and its explanation travel with the cell, into saved workbooks too. */
+export const withRule = (cell: ICellData, { validation, note }: Ruled): ICellData =>
   validation || note ? { ...cell, custom: { ...cell.custom, validation, note } } : cell;
 
 /** The rule's sentence where `typed`, understood as `cell`, breaks it. Formulas answer for themselves. */

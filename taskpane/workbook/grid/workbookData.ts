@@ -23,18 +23,31 @@ export function sheetData(starter: StarterSheet, id: string, name = starter.name
   starter.rows.forEach((row, r) => {
     cells[r] = Object.fromEntries(row.map((cell, c) => [c, withRule(cellData(cell), cell)]));
   });
-  const columnData = Object.fromEntries(
-    starter.widths.map((width, column) => [column, { w: Math.round(width * CHARACTER + PADDING) }]),
-  );
-  const { headerRows } = starter;
   const sheet = {
     ...blankSheet(id, name),
     rowCount: Math.max(ROWS, starter.rows.length),
     cellData: cells,
+    ...shapeData(starter),
+  };
+  return withCharts(sheet, starter.charts ?? []);
+}
+
+interface Shape {
+  readonly widths: readonly (number | undefined)[];
+  readonly headerRows: number;
+}
+
+/** Widths of columns, and the rows that stay in view. */
+export function shapeData({ widths, headerRows }: Shape): Partial<IWorksheetData> {
+  const columnData = Object.fromEntries(
+    widths.flatMap((width, column) =>
+      width === undefined ? [] : [[column, { w: Math.round(width * CHARACTER + PADDING) }]],
+    ),
+  );
+  return {
     columnData,
     ...(headerRows > 0 ? { freeze: { xSplit: 0, ySplit: headerRows, startRow: headerRows, startColumn: -1 } } : {}),
   };
-  return withCharts(sheet, starter.charts ?? []);
 }
 
 export function blankSheet(id: string, name: string): Partial<IWorksheetData> {

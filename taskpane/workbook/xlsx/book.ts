@@ -40,4 +40,6 @@ export interface Book {
   readonly sheets: readonly BookSheet[];
   /** The sheet that is shown first. */
   readonly active?: string;
+  /** Names that stand for one value instead of a place: name → the value as a formula. */
+  readonly values?: Readonly<Record<string, string>>;
 }

@@ -1,0 +1,112 @@
+import {
+  BooleanNumber,
+  CellValueType,
+  type ICellData,
+  type IObjectMatrixPrimitiveType,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+  LocaleType,
+} from '@univerjs/core';
+import type { Book, BookCell, BookSheet } from '../xlsx/book.js';
+import { textCell } from './cells.js';
+import { conditionRule, validationsOf } from './judging.js';
+import { engineLook } from './styles.js';
+import { withRule } from './validation.js';
+import { COLUMNS, ROWS, shapeData } from './workbookData.js';
+
+/** Each look once, under an id that cells name: a file gives thousands of cells the same few. */
+class Styles {
+  readonly all: Record<string, IStyleData> = {};
+  readonly #ids = new Map<string, string>();
+
+  id({ look, format }: BookCell): string | undefined {
+    if (!look && !format) return undefined;
+    const style = { ...engineLook(look ?? {}), ...(format ? { n: { pattern: format } } : {}) };
+    const key = JSON.stringify(style);
+    const id = this.#ids.get(key) ?? `look-${this.#ids.size}`;
+    this.#ids.set(key, id);
+    this.all[id] = style;
+    return id;
+  }
+}
+
+/** What a cell shows until its formula is calculated, or always where it has none. */
+function valueData({ value, error, formula }: BookCell): ICellData {
+  if (error !== undefined) return { v: error, t: CellValueType.STRING };
+  if (typeof value === 'number') return { v: value, t: CellValueType.NUMBER };
+  if (typeof value === 'boolean') return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  if (value === undefined || value === null) return {};
+  return formula === undefined ? textCell(value) : { v: value, t: CellValueType.STRING };
+}
+
+function engineCell(cell: BookCell, styles: Styles): ICellData {
+  const style = styles.id(cell);
+  const data: ICellData = {
+    ...valueData(cell),
+    ...(cell.formula === undefined ? {} : { f: cell.formula }),
+    ...(style ? { s: style } : {}),
+  };
+  return withRule(data, cell);
+}
+
+function sheetOf(sheet: BookSheet, id: string, styles: Styles): Partial<IWorksheetData> {
+  const cells: IObjectMatrixPrimitiveType<ICellData> = {};
+  let widest = 0;
+  for (const [r, row] of sheet.rows.entries()) {
+    if (!row) continue;
+    widest = Math.max(widest, row.length);
+    cells[r] = Object.fromEntries(row.flatMap((cell, c) => (cell ? [[c, engineCell(cell, styles)]] : [])));
+  }
+  return {
+    id,
+    name: sheet.name,
+    rowCount: Math.max(ROWS, sheet.rows.length),
+    columnCount: Math.max(COLUMNS, widest, sheet.widths.length),
+    cellData: cells,
+    hidden: BooleanNumber.FALSE,
+    ...shapeData(sheet),
+  };
+}
+
+/** The names of a workbook as the engine saves them: each known in all sheets. */
+function namesOf({ sheets, values }: Book) {
+  const absolute = (range: string) => range.replace(/([A-Z]+)(\d+)/gi, '$$$1$$$2');
+  const places = sheets.flatMap(({ name: sheet, names }) =>
+    Object.entries(names).map(
+      ([name, range]) => [name, `'${sheet.replaceAll("'", "''")}'!${absolute(range)}`] as const,
+    ),
+  );
+  return Object.fromEntries(
+    [...places, ...Object.entries(values ?? {})].map(([name, formulaOrRefString], number) => {
+      const id = `name-${number}`;
+      return [id, { id, name, formulaOrRefString, localSheetId: 'AllDefaultWorkbook' }];
+    }),
+  );
+}
+
+/** A workbook from a file as the engine opens it. */
+export function gridOfBook(book: Book): IWorkbookData {
+  const styles = new Styles();
+  const ids = book.sheets.map((_, number) => `sheet-${number}`);
+  const sheets = book.sheets.map((sheet, number) => sheetOf(sheet, ids[number] as string, styles));
+  const bySheet = <T>(of: (sheet: BookSheet) => readonly T[]) =>
+    JSON.stringify(Object.fromEntries(book.sheets.map((sheet, number) => [ids[number], of(sheet)])));
+  return {
+    id: 'workbook',
+    name: 'Powderbook',
+    appVersion: '',
+    locale: LocaleType.EN_US,
+    styles: styles.all,
+    sheetOrder: ids,
+    sheets: Object.fromEntries(sheets.map((sheet, number) => [ids[number], sheet])),
+    resources: [
+      { name: 'SHEET_DEFINED_NAME_PLUGIN', data: JSON.stringify(namesOf(book)) },
+      { name: 'SHEET_DATA_VALIDATION_PLUGIN', data: bySheet(validationsOf) },
+      {
+        name: 'SHEET_CONDITIONAL_FORMATTING_PLUGIN',
+        data: bySheet(({ conditions }) => (conditions ?? []).map(conditionRule)),
+      },
+    ],
+  };
+}

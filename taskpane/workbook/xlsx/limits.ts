@@ -1,0 +1,30 @@
+const MEGABYTE = 1024 * 1024;
+
+/** How much of a file is taken: enough for years of daily figures, too little to bring the page to a halt. */
+export const LIMITS = {
+  /** The file as it lies on the disk, in bytes. */
+  packed: 20 * MEGABYTE,
+  /** One part of it unpacked, and all that are read together. */
+  part: 40 * MEGABYTE,
+  unpacked: 100 * MEGABYTE,
+  /** Parts in the file, read or not. */
+  entries: 5000,
+  sheets: 100,
+  rows: 100_000,
+  columns: 256,
+  /** Cells of the whole workbook that hold anything, a look included. */
+  cells: 300_000,
+  /** Letters of all texts and formulas together: one text that many cells share counts in each. */
+  characters: 20_000_000,
+  /** Letters of one formula, as spreadsheet programs have it. */
+  formula: 8192,
+  /** Looks that a file defines. */
+  looks: 65_000,
+  names: 5000,
+  /** Rules for entries and conditional formats on one sheet. */
+  rules: 1000,
+  /** Cells of the whole workbook that have a rule for entries. */
+  ruled: 100_000,
+} as const;
+
+export const megabytes = (bytes: number): number => Math.ceil((bytes / MEGABYTE) * 10) / 10;

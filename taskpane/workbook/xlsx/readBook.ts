@@ -1,0 +1,70 @@
+import type { Book, BookSheet } from './book.js';
+import { LIMITS } from './limits.js';
+import { type Package, packageOf, type Relation, related, workbookPart } from './parts.js';
+import type { Shared } from './readCells.js';
+import { coloursOf } from './readColours.js';
+import { type OpenWords, type Reading, Refusal } from './reading.js';
+import { leftOutWords } from './readLeftOut.js';
+import { namesOf } from './readNames.js';
+import { sheetOf } from './readSheet.js';
+import { sheetList } from './readSheetList.js';
+import { conditionFills, shownOf } from './readStyles.js';
+import { sharedTexts } from './readTexts.js';
+import { attribute, childOf, isTrue, type ParseXml, whole, type XmlElement } from './readXml.js';
+import { openZip } from './readZip.js';
+
+export type ReadBook =
+  | { readonly book: Book; readonly leftOut: readonly string[] }
+  /** Why the file was not opened. */
+  | { readonly refusal: string };
+
+/** Days from the first day of the older count to the first of the newer. */
+const DAYS_TO_1904 = 1462;
+
+function sheetsOf(all: Package, workbook: XmlElement, relations: readonly Relation[], reading: Reading) {
+  const styles = related(all, relations, 'styles');
+  const colours = coloursOf(related(all, relations, 'theme'));
+  const from1904 = isTrue(attribute(childOf(workbook, 'workbookPr'), 'date1904'));
+  if (from1904) reading.leftOut.add('dates1904');
+  const shared: Shared = {
+    texts: sharedTexts(related(all, relations, 'sharedStrings')),
+    shown: shownOf(styles, colours),
+    days: from1904 ? DAYS_TO_1904 : 0,
+  };
+  const fills = conditionFills(styles, colours);
+  const listed = sheetList(workbook, relations, reading);
+  const names = namesOf(
+    workbook,
+    listed.map(({ stated }) => stated),
+    reading,
+  );
+  const sheets = listed.flatMap(({ name, stated, part }): BookSheet[] => {
+    const root = all.root(part);
+    if (!root) reading.leftOut.add('brokenSheets');
+    const own = names.ofSheet.get(stated.toLowerCase()) ?? {};
+    return root ? [sheetOf({ all, part, root, name }, shared, fills, own, reading)] : [];
+  });
+  return { sheets, values: names.values };
+}
+
+function read(bytes: Uint8Array, reading: Reading): ReadBook {
+  const all = packageOf(openZip(bytes, reading.words), reading);
+  const part = workbookPart(all, reading);
+  const workbook = all.root(part);
+  if (!workbook) throw new Refusal(reading.words.noWorkbook);
+  const { sheets, values } = sheetsOf(all, workbook, all.relations(part), reading);
+  if (sheets.length === 0) throw new Refusal(reading.words.noSheets);
+  const first = whole(attribute(childOf(workbook, 'bookViews', 'workbookView'), 'activeTab')) ?? 0;
+  const active = sheets[Math.min(first, LIMITS.sheets)]?.name;
+  const book = { sheets, ...(active ? { active } : {}), ...(Object.keys(values).length > 0 ? { values } : {}) };
+  return { book, leftOut: leftOutWords(all.names, reading) };
+}
+
+/** The workbook in an .xlsx file. Whatever the bytes are, it answers with a workbook or a sentence. */
+export function readBook(bytes: Uint8Array, parse: ParseXml, words: OpenWords): ReadBook {
+  try {
+    return read(bytes, { words, parse, leftOut: new Set(), taken: { cells: 0, characters: 0, ruled: 0 } });
+  } catch (cause) {
+    return { refusal: cause instanceof Refusal ? cause.message : words.damaged };
+  }
+}

@@ -1,0 +1,25 @@
+import { LIMITS } from './limits.js';
+import type { LeftOut, Reading } from './reading.js';
+
+/** Parts of a file that the embedded workbook has no place for, by where they lie. */
+const BY_PART: readonly (readonly [RegExp, LeftOut])[] = [
+  [/\/charts\//, 'charts'],
+  [/\/chartsheets\/|\/macrosheets\/|\/dialogsheets\//, 'otherSheets'],
+  [/\/media\/|\/embeddings\//, 'pictures'],
+  [/vbaproject\.bin$/, 'macros'],
+  [/\/pivottables\//, 'pivots'],
+  [/\/threadedcomments\//, 'discussions'],
+];
+
+/** What was not taken, in words, in the order of the dictionary. */
+export function leftOutWords(names: readonly string[], { words, leftOut }: Reading): string[] {
+  for (const name of names)
+    for (const [place, what] of BY_PART) if (place.test(`/${name.toLowerCase()}`)) leftOut.add(what);
+  const all = Object.keys(words.parts) as LeftOut[];
+  return all
+    .filter((one) => leftOut.has(one))
+    .map((one) => {
+      const word = words.parts[one];
+      return typeof word === 'function' ? word(LIMITS.rows, LIMITS.columns) : word;
+    });
+}

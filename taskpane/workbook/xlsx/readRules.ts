@@ -1,0 +1,94 @@
+import type { SheetCondition, Validation } from '../../../src/sheets/sheet.js';
+import { a1 } from '../../host/a1.js';
+import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
+import { LIMITS } from './limits.js';
+import type { Rows } from './readCells.js';
+import { formulaOf } from './readFormula.js';
+import type { Reading } from './reading.js';
+import { type Rectangle, rectanglesOf } from './readPlaces.js';
+import { attribute, childOf, childrenOf, whole, type XmlElement } from './readXml.js';
+
+const LONGEST_MESSAGE = 255;
+const textIn = (element: XmlElement, name: string) => childOf(element, name)?.textContent?.trim() ?? '';
+
+function limitOf(rule: XmlElement): readonly [number, number] | undefined {
+  const [one, other] = ['formula1', 'formula2'].map((name) => Number(textIn(rule, name) || Number.NaN));
+  const first = one ?? Number.NaN;
+  const limits: Record<string, readonly [number, number | undefined]> = {
+    between: [first, other],
+    greaterThanOrEqual: [first, Number.MAX_VALUE],
+    lessThanOrEqual: [-Number.MAX_VALUE, first],
+    equal: [first, first],
+  };
+  const [least, most] = limits[attribute(rule, 'operator') ?? 'between'] ?? [];
+  return Number.isFinite(least) && Number.isFinite(most) ? [least as number, most as number] : undefined;
+}
+
+/** A rule for entries, where the grid knows its kind. */
+function validationOf(rule: XmlElement, { words }: Reading): Validation | undefined {
+  const kind = attribute(rule, 'type');
+  const own = (attribute(rule, 'error') || attribute(rule, 'prompt') || '').slice(0, LONGEST_MESSAGE);
+  const [, listed] = /^"(.*)"$/s.exec(textIn(rule, 'formula1')) ?? [];
+  if (kind === 'list' && listed !== undefined) {
+    const of = listed.split(',').map((one) => one.trim().replaceAll('""', '"'));
+    return { kind: 'list', of, message: own || words.oneOf(of.join(', ')) };
+  }
+  const limit = kind === 'decimal' ? limitOf(rule) : undefined;
+  return limit && { kind: 'number', limit, message: own || words.between(...limit) };
+}
+
+/** Where a rule holds, as far as the sheet is used: rules are often given for whole columns. */
+function* placesIn({ top, left, bottom, right }: Rectangle, rows: number) {
+  for (let row = top; row <= Math.min(bottom, rows - 1); row += 1)
+    for (let column = left; column <= Math.min(right, LIMITS.columns - 1); column += 1) yield { row, column };
+}
+
+/** Gives the cells their rules for entries. */
+export function addValidations(sheet: XmlElement, rows: Rows, reading: Reading): void {
+  const rules = childrenOf(childOf(sheet, 'dataValidations'), 'dataValidation');
+  if (rules.length > LIMITS.rules) reading.leftOut.add('validations');
+  const { taken } = reading;
+  for (const rule of rules.slice(0, LIMITS.rules)) {
+    const validation = validationOf(rule, reading);
+    if (!validation) reading.leftOut.add('validations');
+    for (const range of validation ? rectanglesOf(attribute(rule, 'sqref') ?? '', LIMITS.rules) : []) {
+      for (const { row, column } of placesIn(range, rows.length)) {
+        taken.ruled += 1;
+        if (taken.ruled > LIMITS.ruled) return void reading.leftOut.add('validations');
+        rows[row] ??= [];
+        const line = rows[row] as Rows[number];
+        line[column] = { ...line[column], validation: validation as Validation };
+      }
+    }
+  }
+}
+
+/** The conditional formats that hang on a formula, in Powderbook’s own two looks. */
+export function conditionsOf(
+  sheet: XmlElement,
+  fills: readonly (string | undefined)[],
+  reading: Reading,
+): SheetCondition[] {
+  const found = childrenOf(sheet, 'conditionalFormatting').flatMap((block) =>
+    childrenOf(block, 'cfRule').map((rule) => ({ rule, where: attribute(block, 'sqref') ?? '' })),
+  );
+  if (found.length > LIMITS.rules) reading.leftOut.add('conditions');
+  return found.slice(0, LIMITS.rules).flatMap(({ rule, where }) => {
+    const formula = attribute(rule, 'type') === 'expression' ? formulaOf(textIn(rule, 'formula')) : undefined;
+    const ranges = rectanglesOf(where, 1);
+    const [range] = ranges;
+    if (!formula || formula === 'outside' || !range || where.includes(' ')) {
+      reading.leftOut.add('conditions');
+      return [];
+    }
+    const fill = fills[whole(attribute(rule, 'dxfId')) ?? -1];
+    const own =
+      fill === JUDGED_LOOKS.refused.fill ? 'refused' : fill === JUDGED_LOOKS.unusual.fill ? 'unusual' : undefined;
+    if (!own) reading.leftOut.add('conditionLooks');
+    const { top, left } = range;
+    const bottom = Math.min(range.bottom, LIMITS.rows - 1);
+    const right = Math.min(range.right, LIMITS.columns - 1);
+    if (top > bottom || left > right) return [];
+    return [{ range: `${a1(top, left)}:${a1(bottom, right)}`, formula, look: own ?? 'unusual' }];
+  });
+}

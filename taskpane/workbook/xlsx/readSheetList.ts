@@ -1,0 +1,37 @@
+import { freeSheetName } from '../../host/sheetName.js';
+import { LIMITS } from './limits.js';
+import type { Relation } from './parts.js';
+import { type Reading, Refusal } from './reading.js';
+import { attribute, childOf, childrenOf, prefixed, type XmlElement } from './readXml.js';
+
+interface ListedSheet {
+  readonly name: string;
+  /** The name that the file states, which may be one that no sheet can have. */
+  readonly stated: string;
+  readonly part: string;
+}
+
+const UNFIT = /^'|'$|[[\]:*?/\\\p{Cc}]/u;
+const fits = (name: string) => name.trim() !== '' && name.length <= 31 && !UNFIT.test(name);
+
+/** The sheets of cells in their order, hidden ones too. */
+export function sheetList(workbook: XmlElement, relations: readonly Relation[], reading: Reading): ListedSheet[] {
+  const elements = childrenOf(childOf(workbook, 'sheets'), 'sheet');
+  const { words, leftOut } = reading;
+  if (elements.length > LIMITS.sheets) throw new Refusal(words.sheets(elements.length, LIMITS.sheets));
+  const found: ListedSheet[] = [];
+  for (const element of elements) {
+    const relation = relations.find(({ id }) => id === prefixed(element, 'id'));
+    if (relation && relation.kind !== 'worksheet') {
+      leftOut.add('otherSheets');
+      continue;
+    }
+    if (!['visible', undefined].includes(attribute(element, 'state'))) leftOut.add('hiddenSheets');
+    const stated = attribute(element, 'name') ?? '';
+    const taken = found.map(({ name }) => name);
+    const name = freeSheetName(fits(stated) ? stated : `Sheet ${found.length + 1}`, taken);
+    if (name !== stated) leftOut.add('sheetNames');
+    found.push({ name, stated, part: relation && !relation.outside ? relation.target : '' });
+  }
+  return found;
+}

@@ -1,0 +1,49 @@
+import type { CellContent } from '../../host/cell.js';
+import type { BookCell } from './book.js';
+import { plainText } from './readTexts.js';
+import { attribute, childOf, unescaped, whole, type XmlElement } from './readXml.js';
+
+const DAY = 86_400_000;
+/** The first of January 1970 in the worksheet's count of days. */
+const EPOCH = 25_569;
+
+/** What errors a cell can show; a word that is none of them stays a text. */
+const ERROR =
+  /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|GETTING_DATA|BUSY!|FIELD!|BLOCKED!|CONNECT!|UNKNOWN!)$/;
+
+const number = (text: string): CellContent => {
+  const value = Number(text);
+  return text.trim() !== '' && Number.isFinite(value) ? value : null;
+};
+
+function dayOf(text: string): CellContent {
+  const moment = Date.parse(/[Zz]|[+-]\d\d:\d\d$/.test(text) ? text : text.includes('T') ? `${text}Z` : text);
+  return Number.isFinite(moment) ? moment / DAY + EPOCH : text;
+}
+
+function contentOf(kind: string, text: string, cell: XmlElement, texts: readonly string[]): CellContent {
+  switch (kind) {
+    case 's':
+      return texts[whole(text) ?? -1] ?? null;
+    case 'inlineStr':
+      return plainText(childOf(cell, 'is'));
+    case 'str':
+    case 'e':
+      return unescaped(text);
+    case 'b':
+      return text === '1' || text === 'true';
+    case 'd':
+      return dayOf(text);
+    default:
+      return number(text);
+  }
+}
+
+/** The value of a cell, or the error in its place. */
+export function cellValue(cell: XmlElement, texts: readonly string[]): Pick<BookCell, 'value' | 'error'> {
+  const kind = attribute(cell, 't') ?? 'n';
+  const text = childOf(cell, 'v')?.textContent ?? '';
+  if (kind === 'e' && ERROR.test(text)) return { error: text };
+  const value = contentOf(kind, text, cell, texts);
+  return value === null || value === '' ? {} : { value };
+}
