@@ -6,11 +6,13 @@ import { embeddedHost } from '../host/embedded.js';
 import type { Host } from '../host/host.js';
 import { mountPane } from '../pane/mount.js';
 import { open } from './open.js';
+import type { Actions } from './shell/bar.js';
 import { moveWithF6 } from './shell/keys.js';
 import { Shell } from './shell/shell.js';
 import { Store } from './shell/state.js';
 import type { Autosave } from './store/autosave.js';
-import { bringBack, startAfresh } from './store/store.js';
+import { tellAfterReload } from './store/laterNotice.js';
+import { bringBack, replaceBy, startAfresh } from './store/store.js';
 
 const store = new Store();
 const page = document.documentElement;
@@ -59,6 +61,16 @@ function start(container: HTMLElement, pane: HTMLElement) {
 const root = document.getElementById('workbook');
 if (root) {
   root.replaceChildren();
-  const actions = { startAfresh: () => exchange(startAfresh), bringBack: () => exchange(bringBack) };
+  const actions: Actions = {
+    startAfresh: () => exchange(startAfresh),
+    bringBack: () => exchange(bringBack),
+    openFile: ({ workbook, notice }) =>
+      exchange(async () => {
+        // What could not be saved would not be there to be brought back.
+        if (store.state.saving === 'failed') throw new Error('The present workbook is not saved.');
+        await replaceBy(workbook);
+        tellAfterReload(notice);
+      }),
+  };
   render(<Shell store={store} actions={actions} onPlaces={start} />, root);
 }

@@ -3,6 +3,7 @@ import type { StarterSheet } from '../../src/sheets/sheet.js';
 import type { OpenedWorkbook } from './grid/opened.js';
 import type { Store } from './shell/state.js';
 import type { Autosave } from './store/autosave.js';
+import { takeNotice } from './store/laterNotice.js';
 import { mayWrite } from './store/lock.js';
 import { hasBefore, load, setAside } from './store/store.js';
 
@@ -38,12 +39,14 @@ export async function open({ store, container, starter, language }: Opening): Pr
     mayWrite(),
   ]);
   let saves = loaded.kind !== 'unavailable';
+  const notice = takeNotice();
   const boot = (saved: IWorkbookData | undefined) =>
     startGrid({ container, saved, starter, language, tell: (message) => store.tell(message) });
   let workbook: OpenedWorkbook;
   try {
     if (loaded.kind === 'unreadable') saves = await keepAside(store);
     workbook = await boot(loaded.kind === 'saved' ? loaded.workbook : undefined);
+    if (notice) store.tell(notice);
   } catch (cause) {
     if (loaded.kind !== 'saved') throw cause;
     saves = await keepAside(store);

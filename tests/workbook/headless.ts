@@ -1,4 +1,4 @@
-import { type IWorksheetData, LocaleType, LogLevel, Univer, UniverInstanceType } from '@univerjs/core';
+import { type IWorkbookData, LocaleType, LogLevel, Univer, UniverInstanceType } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
 import '@univerjs/engine-formula/facade';
 import '@univerjs/sheets/facade';
@@ -38,7 +38,7 @@ const entered = (content: Entered) =>
       ? { formula: content }
       : { text: content };
 
-async function calculated(sheet: Partial<IWorksheetData>, begin: (grid: Grid) => void): Promise<Calculated> {
+async function calculated(workbook: IWorkbookData, begin: (grid: Grid) => void): Promise<Calculated> {
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: {} },
@@ -47,7 +47,7 @@ async function calculated(sheet: Partial<IWorksheetData>, begin: (grid: Grid) =>
   const messages = registerCalculation(univer, functions);
   univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
   univer.registerPlugin(UniverSheetsDataValidationPlugin);
-  univer.createUnit(UniverInstanceType.UNIVER_SHEET, workbookData(sheet));
+  univer.createUnit(UniverInstanceType.UNIVER_SHEET, workbook);
   const grid: Grid = { univer, api: FUniver.newAPI(univer), messages };
   begin(grid);
   const settled = () => grid.api.getFormula().onCalculationResultApplied(10_000);
@@ -70,7 +70,7 @@ async function calculated(sheet: Partial<IWorksheetData>, begin: (grid: Grid) =>
 
 /** A starter sheet, calculated by the grid's engine with the same functions, without a browser. */
 export function calculateStarter(starter: StarterSheet): Promise<Calculated> {
-  return calculated(sheetData(starter, 'first'), (grid) => {
+  return calculated(workbookData(sheetData(starter, 'first')), (grid) => {
     completeStarter(grid, workbookOf(grid).getActiveSheet(), starter);
   });
 }
@@ -80,5 +80,8 @@ export function calculateCells(rows: readonly (readonly Entered[])[]): Promise<C
   const cells = rows.map((row) =>
     Object.fromEntries(row.map((content, column) => [column, cellData(entered(content))])),
   );
-  return calculated({ ...blankSheet('first', 'Sheet 1'), cellData: { ...cells } }, () => {});
+  return calculated(workbookData({ ...blankSheet('first', 'Sheet 1'), cellData: { ...cells } }), () => {});
 }
+
+/** A whole workbook as the engine saves it, calculated in the same way. */
+export const calculateWorkbook = (workbook: IWorkbookData): Promise<Calculated> => calculated(workbook, () => {});

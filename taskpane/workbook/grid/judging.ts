@@ -56,15 +56,22 @@ interface Ruled {
   readonly rows: readonly (readonly ({ readonly validation?: Validation } | undefined)[] | undefined)[];
 }
 
+interface SharedRule {
+  readonly validation: Validation;
+  readonly ranges: IRange[];
+  /** The last range of each column. */
+  readonly lowest: Map<number, IRange>;
+}
+
 /** Cells with the same rule share one; those below each other share a range. */
 export function validationsOf({ rows }: Ruled): readonly IDataValidationRule[] {
-  const found = new Map<string, { validation: Validation; ranges: IRange[]; lowest: Map<number, IRange> }>();
+  const found = new Map<string, SharedRule>();
   for (const [row, cells] of rows.entries()) {
     for (const [column, cell] of (cells ?? []).entries()) {
       const validation = cell?.validation;
       if (!validation) continue;
       const key = JSON.stringify(validation);
-      const one = found.get(key) ?? { validation, ranges: [], lowest: new Map() };
+      const one: SharedRule = found.get(key) ?? { validation, ranges: [], lowest: new Map() };
       found.set(key, one);
       const above = one.lowest.get(column);
       if (above?.endRow === row - 1) above.endRow = row;

@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Dialog } from './dialog.js';
+import { OpenFile } from './openFile.js';
+import type { ReadFile } from './readFile.js';
 import type { State, Store } from './state.js';
 
 const savingWords: Record<State['saving'], string> = {
@@ -13,6 +15,7 @@ const savingWords: Record<State['saving'], string> = {
 export interface Actions {
   startAfresh(): Promise<void>;
   bringBack(): Promise<void>;
+  openFile(file: ReadFile): Promise<void>;
 }
 
 type Question = 'startAfresh' | 'bringBack';
@@ -50,6 +53,7 @@ export function Bar({ state, store, actions }: { state: State; store: Store; act
       <button type="button" disabled={!ready} onClick={() => ask('startAfresh')}>
         Start afresh
       </button>
+      <OpenFile store={store} ready={ready} onOpen={(file) => actions.openFile(file)} />
       <nav class="workbook-views" aria-label="Shown part">
         {(['sheet', 'functions'] as const).map((view) => (
           <button type="button" key={view} aria-pressed={state.view === view} onClick={() => store.set({ view })}>

@@ -4,13 +4,14 @@ import { useEffect, useId, useRef } from 'preact/hooks';
 interface Props {
   readonly title: string;
   readonly confirm: string;
+  readonly cancel?: string;
   readonly children: ComponentChildren;
   onConfirm(): void;
   onClose(): void;
 }
 
 /** A question in the page; the safe answer has the focus, and Escape gives it. */
-export function Dialog({ title, confirm, children, onConfirm, onClose }: Props) {
+export function Dialog({ title, confirm, cancel = 'Cancel', children, onConfirm, onClose }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
   useEffect(() => dialog.current?.showModal(), []);
@@ -19,7 +20,7 @@ export function Dialog({ title, confirm, children, onConfirm, onClose }: Props) 
       <h2 id={id}>{title}</h2>
       {children}
       <form method="dialog" class="workbook-dialog-answers">
-        <button type="submit">Cancel</button>
+        <button type="submit">{cancel}</button>
         <button type="submit" class="workbook-strong" onClick={onConfirm}>
           {confirm}
         </button>

@@ -1,5 +1,5 @@
 import type { IWorkbookData } from '@univerjs/core';
-import { createStore, del, get, set, type UseStore } from 'idb-keyval';
+import { createStore, del, get, set, setMany, type UseStore } from 'idb-keyval';
 import { forgetLastMoment, readLastMoment } from './lastMoment.js';
 import { isSaved, later, type Saved } from './saved.js';
 
@@ -49,6 +49,19 @@ export async function setAside(): Promise<string> {
 export async function startAfresh(): Promise<void> {
   await set(BEFORE, await get<unknown>(CURRENT, store()), store());
   await del(CURRENT, store());
+}
+
+/** Puts another workbook in the place of the present one, which is kept as the one before: both or neither. */
+export async function replaceBy(workbook: IWorkbookData): Promise<void> {
+  const current = await get<unknown>(CURRENT, store());
+  const saved: Saved = { saved: new Date().toISOString(), workbook };
+  await setMany(
+    [
+      [BEFORE, current],
+      [CURRENT, saved],
+    ],
+    store(),
+  );
 }
 
 export async function hasBefore(): Promise<boolean> {

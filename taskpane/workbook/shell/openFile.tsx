@@ -1,0 +1,70 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { loadTexts } from '../../texts/texts.js';
+import type { OpenWords } from '../xlsx/reading.js';
+import { Dialog } from './dialog.js';
+import type { ReadFile } from './readFile.js';
+import type { Store } from './state.js';
+
+interface Props {
+  readonly store: Store;
+  readonly ready: boolean;
+  /** Puts what was read in the place of the present workbook. */
+  onOpen(file: ReadFile): Promise<void>;
+}
+
+/** The button that opens an .xlsx file, and the question before it takes this workbook's place. */
+export function OpenFile({ store, ready, onOpen }: Props) {
+  const [words, setWords] = useState<OpenWords>();
+  const [busy, setBusy] = useState(false);
+  const [read, setRead] = useState<ReadFile>();
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    void loadTexts(navigator.language).then(({ open }) => setWords(open));
+  }, []);
+  if (!words) return null;
+
+  const choose = async (file: File | undefined) => {
+    if (field.current) field.current.value = '';
+    if (!file || busy) return;
+    setBusy(true);
+    try {
+      // The reader is needed by few and loaded with the first file.
+      const { readFile } = await import(/* webpackChunkName: "xlsx-read" */ './readFile.js');
+      const answer = await readFile(file, words);
+      if ('refusal' in answer) store.tell(words.refused(file.name, answer.refusal));
+      else setRead(answer);
+    } catch {
+      store.tell(words.refused(file.name, words.damaged));
+    } finally {
+      setBusy(false);
+    }
+  };
+  const open = (file: ReadFile) => onOpen(file).catch(() => store.tell(words.storage));
+  return (
+    <>
+      <input
+        ref={field}
+        type="file"
+        accept=".xlsx"
+        hidden
+        aria-label={words.button}
+        onChange={({ currentTarget }) => void choose(currentTarget.files?.[0])}
+      />
+      <button type="button" disabled={!ready || busy} onClick={() => field.current?.click()}>
+        {busy ? words.busy : words.button}
+      </button>
+      {read && (
+        <Dialog
+          title={words.title(read.name)}
+          confirm={words.confirm}
+          cancel={words.cancel}
+          onConfirm={() => void open(read)}
+          onClose={() => setRead(undefined)}
+        >
+          <p>{words.question}</p>
+          {read.leftOut && <p>{read.leftOut}</p>}
+        </Dialog>
+      )}
+    </>
+  );
+}
