@@ -1,5 +1,7 @@
 import type { Texts } from './dictionary.js';
 
+const figure = (value: number) => value.toLocaleString('de-DE', { maximumSignificantDigits: 15 });
+
 /** The words for opening an .xlsx file, in German. */
 export const open: Texts['open'] = {
   button: '.xlsx öffnen',
@@ -22,17 +24,19 @@ export const open: Texts['open'] = {
   noWorkbook: 'Sie enthält keine Arbeitsmappe.',
   noSheets: 'Sie enthält kein Blatt.',
   doctype: 'Sie bestimmt einen eigenen Dokumenttyp, den eine Arbeitsmappe nie braucht und der schaden könnte.',
-  packed: (given, most) => `Sie hat ${given} MB, und höchstens ${most} MB werden angenommen.`,
-  part: (part, most) => `Ihr Teil ${part} wird entpackt größer als ${most} MB; das ist die Grenze.`,
-  unpacked: (most) => `Ihre Teile werden entpackt zusammen größer als ${most} MB; das ist die Grenze.`,
-  entries: (given, most) => `Sie hat ${given} Teile, und höchstens ${most} werden angenommen.`,
-  sheets: (given, most) => `Sie hat ${given} Blätter, und höchstens ${most} werden angenommen.`,
-  cells: (most) => `Sie hat mehr als ${most} Zellen; das ist die Grenze.`,
-  characters: (most) => `Ihre Texte und Formeln haben zusammen mehr als ${most} Zeichen; das ist die Grenze.`,
-  between: (least, most) => `Hier wird eine Zahl von ${least} bis ${most} erwartet.`,
+  packed: (given, most) => `Sie hat ${figure(given)} MB, und höchstens ${figure(most)} MB werden angenommen.`,
+  part: (part, most) => `Ihr Teil ${part} wird entpackt größer als ${figure(most)} MB; das ist die Grenze.`,
+  unpacked: (most) => `Ihre Teile werden entpackt zusammen größer als ${figure(most)} MB; das ist die Grenze.`,
+  entries: (given, most) => `Sie hat ${figure(given)} Teile, und höchstens ${figure(most)} werden angenommen.`,
+  sheets: (given, most) => `Sie hat ${figure(given)} Blätter, und höchstens ${figure(most)} werden angenommen.`,
+  cells: (most) => `Sie hat mehr als ${figure(most)} Zellen; das ist die Grenze.`,
+  characters: (most) => `Ihre Texte und Formeln haben zusammen mehr als ${figure(most)} Zeichen; das ist die Grenze.`,
+  between: (least, most) => `Hier wird eine Zahl von ${figure(least)} bis ${figure(most)} erwartet.`,
+  atLeast: (least) => `Hier wird eine Zahl ab ${figure(least)} erwartet.`,
+  atMost: (most) => `Hier wird eine Zahl bis ${figure(most)} erwartet.`,
   oneOf: (choices) => `Hier wird eines davon erwartet: ${choices}.`,
   parts: {
-    outsideCells: (rows, columns) => `Zellen unter Zeile ${rows} oder rechts von Spalte ${columns}`,
+    outsideCells: (rows, columns) => `Zellen unter Zeile ${figure(rows)} oder rechts von Spalte ${figure(columns)}`,
     brokenCells: 'Zellen mit unlesbarer Adresse',
     hiddenSheets: 'das Ausblenden von Blättern (sie sind zu sehen)',
     otherSheets: 'Blätter, die nur ein Diagramm oder alte Makros enthalten',
@@ -47,7 +51,7 @@ export const open: Texts['open'] = {
     pivots: 'Pivot-Tabellen (ihre Zellen bleiben)',
     tables: 'Tabellen (ihre Zellen bleiben)',
     filters: 'Filter',
-    links: 'Verweise',
+    links: 'Links (ihre Texte bleiben)',
     external: 'Formeln, die andere Arbeitsmappen lesen (ihre letzten Werte bleiben)',
     brokenFormulas: 'Formeln, die nicht lesbar sind (ihre letzten Werte bleiben)',
     conditions: 'bedingte Formate, die nicht an einer Formel hängen',

@@ -1,3 +1,5 @@
+const figure = (value: number) => value.toLocaleString('en-GB', { maximumSignificantDigits: 15 });
+
 /** The words for opening an .xlsx file, in English. */
 export const open = {
   button: 'Open .xlsx',
@@ -20,17 +22,21 @@ export const open = {
   noWorkbook: 'there is no workbook in it.',
   noSheets: 'there is no sheet in it.',
   doctype: 'it defines a document type of its own, which a workbook never needs and which could do harm.',
-  packed: (given: number, most: number) => `it has ${given} MB, and at most ${most} MB are taken.`,
-  part: (part: string, most: number) => `its part ${part} unpacks to more than ${most} MB, which is the limit.`,
-  unpacked: (most: number) => `its parts unpack to more than ${most} MB together, which is the limit.`,
-  entries: (given: number, most: number) => `it has ${given} parts, and at most ${most} are taken.`,
-  sheets: (given: number, most: number) => `it has ${given} sheets, and at most ${most} are taken.`,
-  cells: (most: number) => `it has more than ${most} cells, which is the limit.`,
-  characters: (most: number) => `its texts and formulas have more than ${most} letters together, which is the limit.`,
-  between: (least: number, most: number) => `A number from ${least} to ${most} is due here.`,
+  packed: (given: number, most: number) => `it has ${figure(given)} MB, and at most ${figure(most)} MB are taken.`,
+  part: (part: string, most: number) => `its part ${part} unpacks to more than ${figure(most)} MB, which is the limit.`,
+  unpacked: (most: number) => `its parts unpack to more than ${figure(most)} MB together, which is the limit.`,
+  entries: (given: number, most: number) => `it has ${figure(given)} parts, and at most ${figure(most)} are taken.`,
+  sheets: (given: number, most: number) => `it has ${figure(given)} sheets, and at most ${figure(most)} are taken.`,
+  cells: (most: number) => `it has more than ${figure(most)} cells, which is the limit.`,
+  characters: (most: number) =>
+    `its texts and formulas have more than ${figure(most)} letters together, which is the limit.`,
+  between: (least: number, most: number) => `A number from ${figure(least)} to ${figure(most)} is due here.`,
+  atLeast: (least: number) => `A number from ${figure(least)} on is due here.`,
+  atMost: (most: number) => `A number up to ${figure(most)} is due here.`,
   oneOf: (choices: string) => `One of these is due here: ${choices}.`,
   parts: {
-    outsideCells: (rows: number, columns: number) => `cells below row ${rows} or to the right of column ${columns}`,
+    outsideCells: (rows: number, columns: number) =>
+      `cells below row ${figure(rows)} or to the right of column ${figure(columns)}`,
     brokenCells: 'cells whose address cannot be read',
     hiddenSheets: 'the hiding of sheets (they are shown)',
     otherSheets: 'sheets that hold only a chart, or old macros',
@@ -45,7 +51,7 @@ export const open = {
     pivots: 'pivot tables (their cells are kept)',
     tables: 'tables (their cells are kept)',
     filters: 'filters',
-    links: 'links',
+    links: 'links (their texts are kept)',
     external: 'formulas that read other workbooks (their last values are kept)',
     brokenFormulas: 'formulas that cannot be read (their last values are kept)',
     conditions: 'conditional formats other than by a formula',

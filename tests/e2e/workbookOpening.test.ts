@@ -78,6 +78,21 @@ describe('opening an .xlsx file', () => {
     await question.waitFor();
   });
 
+  it('asks the same where the file is dropped onto the page', async () => {
+    await workbook.saved();
+    await workbook.page.evaluate(
+      (bytes) => {
+        const dataTransfer = new DataTransfer();
+        dataTransfer.items.add(new File([new Uint8Array(bytes)], 'dropped.xlsx'));
+        document
+          .querySelector('canvas')
+          ?.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
+      },
+      [...zipped(plan)],
+    );
+    await workbook.page.getByRole('dialog', { name: words.title('dropped.xlsx') }).waitFor();
+  });
+
   it('keeps the workbook from before, which “Bring back” shows again', async () => {
     await workbook.addSheet();
     await workbook.enter('B2', 'mine');

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { loadTexts } from '../../texts/texts.js';
 import type { OpenWords } from '../xlsx/reading.js';
 import { Dialog } from './dialog.js';
+import { useDrop } from './drop.js';
 import type { ReadFile } from './readFile.js';
 import type { Store } from './state.js';
 
@@ -18,14 +19,16 @@ export function OpenFile({ store, ready, onOpen }: Props) {
   const [busy, setBusy] = useState(false);
   const [read, setRead] = useState<ReadFile>();
   const field = useRef<HTMLInputElement>(null);
+  useDrop((file) => {
+    if (ready && !read) void choose(file);
+  });
   useEffect(() => {
     void loadTexts(navigator.language).then(({ open }) => setWords(open));
   }, []);
-  if (!words) return null;
 
-  const choose = async (file: File | undefined) => {
+  async function choose(file: File | undefined) {
     if (field.current) field.current.value = '';
-    if (!file || busy) return;
+    if (!file || !words || busy) return;
     setBusy(true);
     try {
       // The reader is needed by few and loaded with the first file.
@@ -38,7 +41,8 @@ export function OpenFile({ store, ready, onOpen }: Props) {
     } finally {
       setBusy(false);
     }
-  };
+  }
+  if (!words) return null;
   const open = (file: ReadFile) => onOpen(file).catch(() => store.tell(words.storage));
   return (
     <>

@@ -1,6 +1,7 @@
-import { type Reading, Refusal } from './reading.js';
+import type { Reading } from './reading.js';
 import { attribute, childrenOf, rootOf, type XmlElement } from './readXml.js';
 import type { Parts } from './readZip.js';
+import { Refusal } from './refusal.js';
 
 export interface Relation {
   readonly id: string;

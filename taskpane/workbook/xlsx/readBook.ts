@@ -3,7 +3,7 @@ import { LIMITS } from './limits.js';
 import { type Package, packageOf, type Relation, related, workbookPart } from './parts.js';
 import type { Shared } from './readCells.js';
 import { coloursOf } from './readColours.js';
-import { type OpenWords, type Reading, Refusal } from './reading.js';
+import type { OpenWords, Reading } from './reading.js';
 import { leftOutWords } from './readLeftOut.js';
 import { namesOf } from './readNames.js';
 import { sheetOf } from './readSheet.js';
@@ -12,6 +12,7 @@ import { conditionFills, shownOf } from './readStyles.js';
 import { sharedTexts } from './readTexts.js';
 import { attribute, childOf, isTrue, type ParseXml, whole, type XmlElement } from './readXml.js';
 import { openZip } from './readZip.js';
+import { Refusal } from './refusal.js';
 
 export type ReadBook =
   | { readonly book: Book; readonly leftOut: readonly string[] }

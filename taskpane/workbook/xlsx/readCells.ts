@@ -2,11 +2,12 @@ import type { BookCell } from './book.js';
 import { LIMITS } from './limits.js';
 import { isDate } from './readFormats.js';
 import { Formulas } from './readFormulas.js';
-import { type Reading, Refusal } from './reading.js';
+import type { Reading } from './reading.js';
 import { type Place, placeOf } from './readPlaces.js';
 import type { Shown } from './readStyles.js';
 import { cellValue } from './readValues.js';
 import { attribute, childrenOf, isTrue, whole, type XmlElement } from './readXml.js';
+import { Refusal } from './refusal.js';
 
 /** What all sheets of a file share. */
 export interface Shared {

@@ -1,5 +1,6 @@
 import { LIMITS } from './limits.js';
-import { type OpenWords, Refusal } from './reading.js';
+import type { OpenWords } from './reading.js';
+import { Refusal } from './refusal.js';
 
 /** One part of a zip file as it lies there, still packed. */
 export interface Entry {

@@ -4,7 +4,7 @@ import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
 import { LIMITS } from './limits.js';
 import type { Rows } from './readCells.js';
 import { formulaOf } from './readFormula.js';
-import type { Reading } from './reading.js';
+import type { OpenWords, Reading } from './reading.js';
 import { type Rectangle, rectanglesOf } from './readPlaces.js';
 import { attribute, childOf, childrenOf, whole, type XmlElement } from './readXml.js';
 
@@ -24,6 +24,11 @@ function limitOf(rule: XmlElement): readonly [number, number] | undefined {
   return Number.isFinite(least) && Number.isFinite(most) ? [least as number, most as number] : undefined;
 }
 
+function limitWords([least, most]: readonly [number, number], words: OpenWords): string {
+  if (most === Number.MAX_VALUE) return words.atLeast(least);
+  return least === -Number.MAX_VALUE ? words.atMost(most) : words.between(least, most);
+}
+
 /** A rule for entries, where the grid knows its kind. */
 function validationOf(rule: XmlElement, { words }: Reading): Validation | undefined {
   const kind = attribute(rule, 'type');
@@ -34,7 +39,7 @@ function validationOf(rule: XmlElement, { words }: Reading): Validation | undefi
     return { kind: 'list', of, message: own || words.oneOf(of.join(', ')) };
   }
   const limit = kind === 'decimal' ? limitOf(rule) : undefined;
-  return limit && { kind: 'number', limit, message: own || words.between(...limit) };
+  return limit && { kind: 'number', limit, message: own || limitWords(limit, words) };
 }
 
 /** Where a rule holds, as far as the sheet is used: rules are often given for whole columns. */
@@ -73,7 +78,9 @@ export function conditionsOf(
     childrenOf(block, 'cfRule').map((rule) => ({ rule, where: attribute(block, 'sqref') ?? '' })),
   );
   if (found.length > LIMITS.rules) reading.leftOut.add('conditions');
-  return found.slice(0, LIMITS.rules).flatMap(({ rule, where }) => {
+  const rank = ({ rule }: (typeof found)[number]) => whole(attribute(rule, 'priority')) ?? 0;
+  const ranked = found.sort((one, other) => rank(one) - rank(other));
+  return ranked.slice(0, LIMITS.rules).flatMap(({ rule, where }) => {
     const formula = attribute(rule, 'type') === 'expression' ? formulaOf(textIn(rule, 'formula')) : undefined;
     const ranges = rectanglesOf(where, 1);
     const [range] = ranges;

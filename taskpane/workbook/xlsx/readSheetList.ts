@@ -1,8 +1,9 @@
 import { freeSheetName } from '../../host/sheetName.js';
 import { LIMITS } from './limits.js';
 import type { Relation } from './parts.js';
-import { type Reading, Refusal } from './reading.js';
+import type { Reading } from './reading.js';
 import { attribute, childOf, childrenOf, prefixed, type XmlElement } from './readXml.js';
+import { Refusal } from './refusal.js';
 
 interface ListedSheet {
   readonly name: string;

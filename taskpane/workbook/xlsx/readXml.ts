@@ -1,4 +1,4 @@
-import { Refusal } from './reading.js';
+import { Refusal } from './refusal.js';
 
 /** As much of a page's or a test's XML nodes as is needed here. */
 export interface XmlNode {

@@ -1,7 +1,8 @@
 import { Inflate } from 'fflate';
 import { LIMITS, megabytes } from './limits.js';
 import { directoryOf, type Entry } from './readDirectory.js';
-import { type OpenWords, Refusal } from './reading.js';
+import type { OpenWords } from './reading.js';
+import { Refusal } from './refusal.js';
 
 /** The parts of a file, unpacked one by one as they are asked for. */
 export interface Parts {

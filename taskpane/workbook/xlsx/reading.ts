@@ -5,9 +5,6 @@ export type OpenWords = Texts['open'];
 /** Something that a workbook file can hold and the embedded workbook cannot. */
 export type LeftOut = keyof OpenWords['parts'];
 
-/** Stops the reading of a file from any depth; nothing outside this folder sees it. */
-export class Refusal extends Error {}
-
 /** What the reading of one file has at hand, and what it notes on the way. */
 export interface Reading {
   readonly words: OpenWords;

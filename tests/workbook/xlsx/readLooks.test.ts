@@ -60,11 +60,16 @@ describe('the shape and the rules of a sheet in a file', () => {
     const rules = `<dataValidations><dataValidation type="decimal" error="From 0 to 1." sqref="A1">
       <formula1>0</formula1><formula2>1</formula2></dataValidation>
       <dataValidation type="list" sqref="B1"><formula1>"fine, coarse"</formula1></dataValidation>
+      <dataValidation type="decimal" operator="greaterThanOrEqual" sqref="D1"><formula1>-2.5</formula1></dataValidation>
       <dataValidation type="custom" sqref="C1"><formula1>A1=B1</formula1></dataValidation></dataValidations>`;
     const { book, leftOut } = only(`${rows('<c r="A1"><v>1</v></c>')}${rules}`);
     expect(book.sheets[0]?.rows[0]).toEqual([
       { value: 1, validation: { kind: 'number', limit: [0, 1], message: 'From 0 to 1.' } },
       { validation: { kind: 'list', of: ['fine', 'coarse'], message: words.oneOf('fine, coarse') } },
+      undefined,
+      {
+        validation: { kind: 'number', limit: [-2.5, Number.MAX_VALUE], message: 'A number from -2.5 on is due here.' },
+      },
     ]);
     expect(leftOut).toEqual([words.parts.validations]);
   });

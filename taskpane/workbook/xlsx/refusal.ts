@@ -1,0 +1,2 @@
+/** Stops the reading of a file from any depth; nothing outside this folder sees it. */
+export class Refusal extends Error {}
