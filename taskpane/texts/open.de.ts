@@ -54,6 +54,7 @@ export const open: Texts['open'] = {
     links: 'Links (ihre Texte bleiben)',
     external: 'Formeln, die andere Arbeitsmappen lesen (ihre letzten Werte bleiben)',
     brokenFormulas: 'Formeln, die nicht lesbar sind (ihre letzten Werte bleiben)',
+    heavyFormulas: 'Formeln, die für das Gitter zu groß sind oder LAMBDA enthalten (ihre letzten Werte bleiben)',
     conditions: 'bedingte Formate, die nicht an einer Formel hängen',
     conditionLooks: 'die Farben bedingter Formate (die von Powderbook stehen dafür)',
     validations: 'Eingaberegeln außer einer Zahl zwischen zwei Grenzen oder einer Liste von Wörtern',

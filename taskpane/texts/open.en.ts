@@ -54,6 +54,7 @@ export const open = {
     links: 'links (their texts are kept)',
     external: 'formulas that read other workbooks (their last values are kept)',
     brokenFormulas: 'formulas that cannot be read (their last values are kept)',
+    heavyFormulas: 'formulas too large for the grid, or with LAMBDA (their last values are kept)',
     conditions: 'conditional formats other than by a formula',
     conditionLooks: 'the colours of conditional formats (Powderbook’s own take their place)',
     validations: 'rules for entries other than a number between two limits or a list of words',

@@ -18,6 +18,11 @@ export const LIMITS = {
   characters: 20_000_000,
   /** Letters of one formula, as spreadsheet programs have it. */
   formula: 8192,
+  /** Operators in one formula, and calls or brackets in each other. */
+  operators: 500,
+  depth: 100,
+  /** Places of one range in a formula. */
+  range: 3_000_000,
   /** Looks that a file defines. */
   looks: 65_000,
   names: 5000,

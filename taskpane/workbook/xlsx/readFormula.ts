@@ -2,7 +2,10 @@ import { stringifyTokens, type Token, tokenize, translateFormulaToA1, translateF
 import { NAMESPACE } from '../../../functions/metadata.js';
 import { idOf } from '../../formula/ids.js';
 import { a1 } from '../../host/a1.js';
+import { LIMITS } from './limits.js';
+import type { LeftOut } from './reading.js';
 import type { Place } from './readPlaces.js';
+import { isRunnable } from './runnable.js';
 
 /** Marks that files put before functions and names younger than the file format. */
 const YOUNGER = /^(?:_xlfn\.|_xlws\.|_xlpm\.|_xludf\.)+/i;
@@ -16,13 +19,18 @@ function named(token: Token): Token {
   return { ...token, value: own ? `${NAMESPACE}.${own}` : token.value.replace(YOUNGER, '') };
 }
 
-/** A formula as the grid writes it; `outside` where it reads another workbook. */
-export function formulaOf(text: string): string | 'outside' | undefined {
+export type ReadFormula = { readonly formula: string } | { readonly problem: LeftOut };
+
+/** A formula as the grid writes it, or what keeps it from running there. */
+export function formulaOf(text: string): ReadFormula {
+  if (text.length > LIMITS.formula) return { problem: 'heavyFormulas' };
   try {
     const tokens = tokenize(text.replace(/^=/, ''));
-    return tokens.some(isOutside) ? 'outside' : `=${stringifyTokens(tokens.map(named))}`;
+    if (tokens.some(isOutside)) return { problem: 'external' };
+    const own = tokens.map(named);
+    return isRunnable(own) ? { formula: `=${stringifyTokens(own)}` } : { problem: 'heavyFormulas' };
   } catch {
-    return undefined;
+    return { problem: 'brokenFormulas' };
   }
 }
 

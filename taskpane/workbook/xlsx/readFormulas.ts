@@ -1,7 +1,7 @@
 import { a1 } from '../../host/a1.js';
 import type { BookCell } from './book.js';
 import { LIMITS } from './limits.js';
-import { formulaOf, type SharedFormula, sharedFormula } from './readFormula.js';
+import { formulaOf, type ReadFormula, type SharedFormula, sharedFormula } from './readFormula.js';
 import type { Reading } from './reading.js';
 import { type Place, rectangleOf } from './readPlaces.js';
 import { attribute, childOf, type XmlElement } from './readXml.js';
@@ -23,12 +23,12 @@ export class Formulas {
     const element = childOf(cell, 'f');
     if (!element) return { filled: (this.#filledTo[place.column] ?? -1) >= place.row };
     const text = this.#text(element, place);
-    const formula = text === undefined || text.length > LIMITS.formula ? undefined : formulaOf(text);
-    if (formula === undefined || formula === 'outside') {
-      this.reading.leftOut.add(formula === undefined ? 'brokenFormulas' : 'external');
+    const read: ReadFormula = text === undefined ? { problem: 'brokenFormulas' } : formulaOf(text);
+    if ('problem' in read) {
+      this.reading.leftOut.add(read.problem);
       return {};
     }
-    return { formula, ...(attribute(element, 't') === 'array' ? this.#spill(element, place) : {}) };
+    return { ...read, ...(attribute(element, 't') === 'array' ? this.#spill(element, place) : {}) };
   }
 
   #text(element: XmlElement, place: Place): string | undefined {

@@ -81,10 +81,10 @@ export function conditionsOf(
   const rank = ({ rule }: (typeof found)[number]) => whole(attribute(rule, 'priority')) ?? 0;
   const ranked = found.sort((one, other) => rank(one) - rank(other));
   return ranked.slice(0, LIMITS.rules).flatMap(({ rule, where }) => {
-    const formula = attribute(rule, 'type') === 'expression' ? formulaOf(textIn(rule, 'formula')) : undefined;
+    const read = attribute(rule, 'type') === 'expression' ? formulaOf(textIn(rule, 'formula')) : undefined;
     const ranges = rectanglesOf(where, 1);
     const [range] = ranges;
-    if (!formula || formula === 'outside' || !range || where.includes(' ')) {
+    if (!read || 'problem' in read || !range || where.includes(' ')) {
       reading.leftOut.add('conditions');
       return [];
     }
@@ -96,6 +96,6 @@ export function conditionsOf(
     const bottom = Math.min(range.bottom, LIMITS.rows - 1);
     const right = Math.min(range.right, LIMITS.columns - 1);
     if (top > bottom || left > right) return [];
-    return [{ range: `${a1(top, left)}:${a1(bottom, right)}`, formula, look: own ?? 'unusual' }];
+    return [{ range: `${a1(top, left)}:${a1(bottom, right)}`, formula: read.formula, look: own ?? 'unusual' }];
   });
 }

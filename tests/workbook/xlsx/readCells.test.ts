@@ -58,6 +58,26 @@ describe('a formula in a file', () => {
     expect(leftOut).toEqual([words.parts.external]);
   });
 
+  it.each([
+    ['operators without end', '-'.repeat(8000).concat('1')],
+    ['calls without end', `${'ABS('.repeat(500)}1${')'.repeat(500)}`],
+    ['a range of billions of places', 'SUM(B1:XFD1048576)'],
+    ['columns without end', 'SUM(Plan!B:XFD)'],
+    ['a name explained by itself', '_xlfn.LET(_xlpm.a,_xlpm.a,1)'],
+    ['two names explained by each other', '_xlfn.LET(_xlpm.a,_xlpm.b,_xlpm.b,_xlpm.a,1)'],
+    ['a function of its own', '_xlfn.LAMBDA(_xlpm.x,_xlpm.x(_xlpm.x))(1)'],
+    ['more letters than a formula may have', `1${' '.repeat(8200)}`.concat('+1')],
+  ])('gives way to its value where it has %s', (_, text) => {
+    const { book, leftOut } = opened({ sheets: [rows(cell(`<f>${text}</f><v>7</v>`))] });
+    expect(book.sheets[0]?.rows[0]?.[0]).toEqual({ value: 7 });
+    expect(leftOut).toEqual([words.parts.heavyFormulas]);
+  });
+
+  it('stays where names are explained by earlier ones, and where it reads whole columns', () => {
+    expect(formula('_xlfn.LET(_xlpm.a,1,_xlpm.b,_xlpm.a+1,_xlpm.b)')).toBe('=LET(a,1,b,a+1,b)');
+    expect(formula('SUM(B:C)+SUM(D1:D1048576)')).toBe('=SUM(B:C)+SUM(D1:D1048576)');
+  });
+
   it('stays where it reads a column of a table', () => {
     expect(formula('SUM(Plan[Dose])')).toBe('=SUM(Plan[Dose])');
   });

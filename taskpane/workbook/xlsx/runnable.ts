@@ -1,0 +1,65 @@
+import { type AstExpression, parse, type Token } from '@borgar/fx/xlsx';
+import { LIMITS } from './limits.js';
+import { rectangleOf } from './readPlaces.js';
+
+/** How deep calls stand in each other. */
+function depthOf(tokens: readonly Token[]): number {
+  let depth = 0;
+  let deepest = 0;
+  for (const { type, value } of tokens) {
+    if (type !== 'operator') continue;
+    if (value === '(') depth += 1;
+    if (value === ')') depth -= 1;
+    deepest = Math.max(deepest, depth);
+  }
+  return deepest;
+}
+
+/** Whether a range is larger than the grid can go through in a moment. Whole columns end where the sheet is used. */
+function isVast({ type, value }: Token): boolean {
+  if (!type.startsWith('range')) return false;
+  const area = rectangleOf(value.slice(value.lastIndexOf('!') + 1));
+  if (!area) return false;
+  const [height, width] = [area.bottom - area.top + 1, area.right - area.left + 1];
+  return width > LIMITS.columns || (type === 'range' && height * width > LIMITS.range);
+}
+
+/** Whether a part of a formula reads one of these names. */
+function reads(node: unknown, names: ReadonlySet<string>): boolean {
+  if (typeof node !== 'object' || node === null) return false;
+  if (Array.isArray(node)) return node.some((one) => reads(one, names));
+  const expression = node as AstExpression;
+  if (expression.type === 'ReferenceIdentifier' && names.has(expression.value.toLowerCase())) return true;
+  return Object.values(node).some((one) => reads(one, names));
+}
+
+/** Whether a name that a formula gives is explained by itself or by a later one. */
+function isCircular(node: unknown): boolean {
+  if (typeof node !== 'object' || node === null) return false;
+  if (Array.isArray(node)) return node.some(isCircular);
+  const expression = node as AstExpression;
+  if (expression.type === 'LetExpression') {
+    const names = expression.declarations.map(({ id }) => id.name.toLowerCase());
+    const wrong = expression.declarations.some(({ init }, place) => reads(init, new Set(names.slice(place))));
+    if (wrong) return true;
+  }
+  return Object.values(node).some(isCircular);
+}
+
+const isCallOf = (name: string) => (token: Token) => token.type === 'func' && token.value.toUpperCase() === name;
+
+/**
+ * Whether the grid's engine gets through a formula. It stops for good where its own recursion runs too deep, and a
+ * page that calculates without end cannot be left by its own means.
+ */
+export function isRunnable(tokens: readonly Token[]): boolean {
+  const operators = tokens.filter(({ type, value }) => type === 'operator' && !/^[(),;{}]$/.test(value));
+  if (operators.length > LIMITS.operators || depthOf(tokens) > LIMITS.depth) return false;
+  if (tokens.some(isVast) || tokens.some(isCallOf('LAMBDA'))) return false;
+  if (!tokens.some(isCallOf('LET'))) return true;
+  try {
+    return !isCircular(parse(tokens.map((token) => ({ ...token }))));
+  } catch {
+    return false;
+  }
+}
