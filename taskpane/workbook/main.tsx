@@ -13,6 +13,7 @@ import { Store } from './shell/state.js';
 import type { Autosave } from './store/autosave.js';
 import { tellAfterReload } from './store/laterNotice.js';
 import { bringBack, replaceBy, startAfresh } from './store/store.js';
+import { beginTrial } from './store/trial.js';
 
 const store = new Store();
 const page = document.documentElement;
@@ -69,6 +70,7 @@ if (root) {
         // What could not be saved would not be there to be brought back.
         if (store.state.saving === 'failed') throw new Error('The present workbook is not saved.');
         await replaceBy(workbook);
+        beginTrial();
         tellAfterReload(notice);
       }),
   };

@@ -5,7 +5,8 @@ import type { Store } from './shell/state.js';
 import type { Autosave } from './store/autosave.js';
 import { takeNotice } from './store/laterNotice.js';
 import { mayWrite } from './store/lock.js';
-import { hasBefore, load, setAside } from './store/store.js';
+import { bringBack, hasBefore, load, setAside } from './store/store.js';
+import { passTrial, startTrial } from './store/trial.js';
 
 interface Opening {
   readonly store: Store;
@@ -30,13 +31,28 @@ async function keepAside(store: Store): Promise<boolean> {
   return key !== undefined;
 }
 
+/** Where the last start ended in a workbook from a file, the one before takes its place again. */
+async function leaveTrial(store: Store): Promise<void> {
+  if (!startTrial()) return;
+  const back = await bringBack().then(
+    () => true,
+    () => false,
+  );
+  if (back)
+    store.tell(
+      'The workbook from the file kept the page too busy. The one before is open again; nothing in it is lost.',
+    );
+}
+
 /** Opens the saved workbook, or a new one, and saves it from then on. */
 export async function open({ store, container, starter, language }: Opening): Promise<Opened> {
   // The engine is the page's largest part by far; it loads while the rest is already there.
+  const writes = mayWrite();
   const [{ startGrid }, loaded, mine] = await Promise.all([
     import(/* webpackChunkName: "grid" */ './grid/start.js'),
-    load(),
-    mayWrite(),
+    // Only the page that may write exchanges workbooks: another one may still be busy with the one on trial.
+    writes.then((may) => (may ? leaveTrial(store) : undefined)).then(load),
+    writes,
   ]);
   let saves = loaded.kind !== 'unavailable';
   const notice = takeNotice();
@@ -56,6 +72,7 @@ export async function open({ store, container, starter, language }: Opening): Pr
   const kept = saves && (await hasBefore());
   const saving = saves && mine ? workbook.autosave((state) => store.set({ saving: state })) : undefined;
   store.set({ workbook, saving: saves ? (mine ? 'saved' : 'elsewhere') : 'failed', hasBefore: kept });
+  passTrial();
   // A new workbook, or what was kept at the last moment, is in no storage yet.
   saving?.begin();
   return { workbook, saving };
