@@ -141,6 +141,20 @@ describe('opening an .xlsx file', () => {
     expect(await workbook.tabs()).toEqual(['Dosing']);
   });
 
+  it('leaves everything as it is where the browser refuses storage', async () => {
+    await workbook.page.addInitScript(() => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException('refused', 'SecurityError');
+      };
+    });
+    await workbook.reload();
+    await workbook.addSheet();
+    await choose('Plan 2026.xlsx', zipped(plan));
+    await workbook.confirm(words.confirm);
+    await expect.poll(() => workbook.notice()).toContain(words.storage);
+    expect(await workbook.tabs()).toEqual(['Dosing', 'Sheet 1']);
+  });
+
   it('lasts: the opened workbook is saved like any other', async () => {
     await open(plan);
     await workbook.enter('B1', '400');
