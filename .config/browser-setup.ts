@@ -1,9 +1,5 @@
-import { createServer } from 'node:http';
-import { chromium } from 'playwright-core';
 import type { TestProject } from 'vitest/node';
-import { browserFlags, ensureBrowser } from './browser.js';
-import { listen } from './listen.js';
-import { siteHandler } from './serve.js';
+import { openSite } from './site.js';
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -16,14 +12,8 @@ declare module 'vitest' {
 
 /** Serves dist/ on a free port and starts one browser for all browser tests. */
 export default async function setup(project: TestProject) {
-  const server = createServer(siteHandler());
-  const port = await listen(server, 0, '127.0.0.1');
-  const shared = await chromium.launchServer({ executablePath: ensureBrowser(), args: browserFlags });
-  project.provide('site', `http://127.0.0.1:${port}`);
-  project.provide('browser', shared.wsEndpoint());
-  return async () => {
-    await shared.close();
-    server.closeAllConnections();
-    server.close();
-  };
+  const { address, browser, close } = await openSite();
+  project.provide('site', address);
+  project.provide('browser', browser.wsEndpoint());
+  return close;
 }

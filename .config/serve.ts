@@ -5,10 +5,10 @@ import { contentPolicy, officeSource } from './policy.js';
 
 type Handler = (request: IncomingMessage, response: ServerResponse) => void;
 
-/** Answers requests from dist/, with the headers that a real host should send too. */
-export function siteHandler(): Handler {
+/** Answers requests from dist/, or another folder, with the headers that a real host should send too. */
+export function siteHandler(folder = dist): Handler {
   const office = officeSource();
-  return sirv(dist, {
+  return sirv(folder, {
     // Files are looked up at each request, so that a rebuild shows without a restart.
     dev: true,
     setHeaders: (response, pathname) => {

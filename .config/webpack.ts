@@ -2,7 +2,7 @@ import CopyPlugin from 'copy-webpack-plugin';
 import { EsbuildPlugin } from 'esbuild-loader';
 import HtmlPlugin from 'html-webpack-plugin';
 import CssPlugin from 'mini-css-extract-plugin';
-import type { Configuration, WebpackPluginInstance } from 'webpack';
+import webpack, { type Configuration, type WebpackPluginInstance } from 'webpack';
 import { developmentAddress } from './address.js';
 import { dist, path } from './paths.js';
 import { contentPolicy, type OfficeSource, officeScript } from './policy.js';
@@ -107,6 +107,13 @@ export function panePart({ address, office }: Setting): Configuration {
   };
 }
 
+/** The engine's files of hyphenation patterns are named by language and a hash: one empty file serves for all. */
+const withoutHyphenation = new webpack.NormalModuleReplacementPlugin(/^\.\/[a-z0-9-]+-[\w-]{8}\.js$/, (resource) => {
+  if (/engine-render[\\/]lib[\\/]es$/.test(resource.context)) {
+    resource.request = path('taskpane/workbook/grid/noHyphenation.ts');
+  }
+});
+
 /** The embedded workbook, under its own name and as the page that a browser gets when it names none. */
 export function workbookPart({ office }: Setting): Configuration {
   const template = 'taskpane/workbook/workbook.html';
@@ -117,6 +124,7 @@ export function workbookPart({ office }: Setting): Configuration {
       page(template, 'workbook.html', office),
       page(template, 'index.html', office),
       policyFirst(contentPolicy('workbook', office)),
+      withoutHyphenation,
       new CopyPlugin({ patterns: [icons] }),
     ],
   };

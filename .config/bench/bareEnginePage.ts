@@ -1,0 +1,14 @@
+import { LifecycleService, LifecycleStages } from '@univerjs/core';
+import { bootGrid } from '../../taskpane/workbook/grid/boot.js';
+import { blankSheet, workbookData } from '../../taskpane/workbook/grid/workbookData.js';
+
+// The engine alone, with the plugins that the workbook uses and an empty sheet: what no page of ours can undercut.
+const container = document.getElementById('workbook');
+if (container) {
+  container.replaceChildren();
+  container.style.height = '90vh';
+  const data = workbookData(blankSheet('first', 'Sheet'));
+  const grid = bootGrid(container, data, { metadata: [], bound: new Map() }, false);
+  await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
+  document.documentElement.dataset.grid = 'ready';
+}
