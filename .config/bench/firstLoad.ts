@@ -1,6 +1,6 @@
 import { chromium } from 'playwright-core';
 import { openSite, type Site } from '../site.js';
-import { buildBareEngine } from './bareEngine.js';
+import { buildPage } from './page.js';
 import type { Row } from './timing.js';
 
 const LOADS = 7;
@@ -14,27 +14,28 @@ const PLACES = {
 
 type Times = Record<keyof typeof PLACES, number>;
 
-/** Runs in the page from its first moment on: notes each place in the frame that shows it. */
-function watch(places: Record<string, string>) {
-  const seen: Record<string, number> = {};
-  Object.assign(globalThis, { seen });
+/**
+ * Runs in the page from its first moment on: notes each place in the frame that shows it. As text, since what the
+ * loader of this script adds to its functions is not there in a page.
+ */
+const WATCH = `{
+  const seen = (globalThis.seen = {});
   const look = () => {
-    for (const [name, selector] of Object.entries(places)) {
+    for (const [name, selector] of Object.entries(${JSON.stringify(PLACES)}))
       if (seen[name] === undefined && document.querySelector(selector)) seen[name] = performance.now();
-    }
     requestAnimationFrame(look);
   };
   requestAnimationFrame(look);
-}
+}`;
 
 /** One load of a page in a browser profile that has never seen it. */
 async function load({ browser, address }: Site): Promise<Times> {
   const connected = await chromium.connect(browser.wsEndpoint());
   const context = await connected.newContext({ viewport: { width: 1366, height: 768 } });
   const page = await context.newPage();
-  await page.addInitScript(watch, PLACES);
+  await page.addInitScript({ content: WATCH });
   await page.goto(`${address}/workbook.html`, { waitUntil: 'commit' });
-  await page.waitForFunction(() => (globalThis as unknown as { seen: Partial<Times> }).seen.grid !== undefined);
+  await page.waitForFunction(() => 'grid' in (globalThis as unknown as { seen: Times }).seen);
   const times = await page.evaluate(() => (globalThis as unknown as { seen: Times }).seen);
   await connected.close();
   return times;
@@ -45,7 +46,7 @@ const median = (values: readonly number[]): number => values.toSorted((a, b) => 
 /** From navigation to what a person waits for, beside the engine's bare page, loaded in turn. */
 export async function firstLoad(): Promise<Row[]> {
   const ours = await openSite();
-  const bare = await openSite(await buildBareEngine());
+  const bare = await openSite(await buildPage('bareEnginePage'));
   const loads: Times[] = [];
   const bareLoads: Times[] = [];
   for (let turn = 0; turn < LOADS; turn++) {

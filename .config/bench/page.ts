@@ -4,15 +4,15 @@ import { developmentAddress } from '../address.js';
 import { path } from '../paths.js';
 import { workbookPart } from '../webpack.js';
 
-/** Builds the engine's bare page, and gives its folder. It is no part of dist/. */
-export async function buildBareEngine(): Promise<string> {
-  const folder = path('.cache/bare-engine');
+/** Builds a page of the bench with the engine in it, and gives its folder. It is no part of dist/. */
+export async function buildPage(name: 'bareEnginePage' | 'recalculationPage'): Promise<string> {
+  const folder = path(`.cache/${name}`);
   mkdirSync(folder, { recursive: true });
   const part = workbookPart({ address: developmentAddress, office: 'local' });
   const { cache: _, ...settings } = part;
   const compiler = webpack({
     ...settings,
-    entry: { workbook: path('.config/bench/bareEnginePage.ts') },
+    entry: { workbook: path(`.config/bench/${name}.ts`) },
     output: { ...part.output, path: folder },
     experiments: { topLevelAwait: true },
   });
