@@ -35,7 +35,10 @@ function sizes(names: readonly Page[]): string {
 /** What is made from the declarations: the metadata, and the page that its help links lead to. */
 async function emitMetadata(address: string): Promise<void> {
   const { metadata } = await import('../functions/metadata.js');
-  writeFileSync(join(dist, 'functions.json'), `${JSON.stringify(metadata(address), null, 2)}\n`);
+  const { german } = await import('../functions/german/index.js');
+  const write = (name: string, told: unknown) => writeFileSync(join(dist, name), `${JSON.stringify(told, null, 2)}\n`);
+  write('functions.json', metadata(address));
+  write('functions.de.json', metadata(address, german));
   const [{ functionsPage }, { families }] = await Promise.all([
     import('./scripts/functionsPage.js'),
     import('../src/catalogue.js'),

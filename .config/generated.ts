@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { german } from '../functions/german/index.js';
 import { metadata } from '../functions/metadata.js';
 import { catalogue, families } from '../src/catalogue.js';
 import { developmentAddress } from './address.js';
@@ -25,6 +26,7 @@ export function generated(): Record<string, string> {
     'docs/functions.md': reference(families),
     'docs/checks.md': checksPage(catalogue),
     'docs/functions.json': `${JSON.stringify(metadata(developmentAddress), null, 2)}\n`,
+    'docs/functions.de.json': `${JSON.stringify(metadata(developmentAddress, german), null, 2)}\n`,
   };
 }
 

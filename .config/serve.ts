@@ -18,7 +18,7 @@ export function siteHandler(folder = dist): Handler {
       response.setHeader('Referrer-Policy', 'no-referrer');
       response.setHeader('Cache-Control', 'no-cache');
       // Excel on the web reads the metadata from another origin.
-      if (pathname.endsWith('functions.json')) response.setHeader('Access-Control-Allow-Origin', '*');
+      if (/functions(\.\w+)?\.json$/.test(pathname)) response.setHeader('Access-Control-Allow-Origin', '*');
     },
   });
 }

@@ -1,7 +1,7 @@
 import { catalogue } from '../src/catalogue.js';
 import type { Input } from '../src/core/input.js';
-import { anyOf, plainNumber, spanInWords } from '../src/core/wording.js';
 import { type Parameter, parametersOf } from './parameters.js';
+import { english, type Words } from './words.js';
 
 const NAMESPACE = 'POWDER';
 
@@ -31,38 +31,38 @@ export interface Metadata {
   readonly functions: readonly FunctionMetadata[];
 }
 
-function accepts(input: Input): string {
-  if (input.kind === 'choice') return anyOf(input.of);
-  if (input.kind === 'number' || input.kind === 'series') return spanInWords(input.limit, input.unit);
+function accepts(input: Input, words: Words): string {
+  if (input.kind === 'choice') return words.anyOf(input.of);
+  if (input.kind === 'number' || input.kind === 'series') return words.span(input.limit, input.unit);
   return '';
 }
 
-const presetOf = (input: Input): string => {
-  if (!('preset' in input) || input.preset === undefined) return '';
-  return `preset ${typeof input.preset === 'number' ? plainNumber(input.preset) : input.preset}`;
-};
+const presetOf = (input: Input, words: Words): string =>
+  'preset' in input && input.preset !== undefined ? words.preset(input.preset) : '';
 
-const describe = ({ label, help, input, column }: Parameter): string => {
-  const facts = column === undefined ? [accepts(input), presetOf(input)].filter((fact) => fact !== '') : [];
-  return `${label}${facts.length > 0 ? ` (${facts.join('; ')})` : ''}: ${help}`;
+const describe = ({ label, help, input, column }: Parameter, words: Words): string => {
+  const facts =
+    column === undefined ? [accepts(input, words), presetOf(input, words)].filter((fact) => fact !== '') : [];
+  return `${words.say(label)}${facts.length > 0 ? ` (${facts.join('; ')})` : ''}: ${words.say(help)}`;
 };
 
 /**
  * The functions as the host wants them told.
  * @param address where the add-in is hosted, without a slash at the end; the help links point there.
+ * @param words the language of the descriptions; ids and names of parameters are the same in all.
  */
-export function metadata(address: string): Metadata {
+export function metadata(address: string, words: Words = english): Metadata {
   return {
     allowErrorForDataTypeAny: true,
     allowCustomDataForDataTypeAny: true,
     functions: catalogue.map(({ id, summary, inputs }) => ({
       id,
       name: id,
-      description: summary,
+      description: words.say(summary),
       helpUrl: `${address}/functions.html#${id.toLowerCase()}`,
       parameters: parametersOf(inputs).map((parameter) => ({
         name: parameter.name,
-        description: describe(parameter),
+        description: describe(parameter, words),
         ...MATRIX,
         ...(parameter.optional ? { optional: true as const } : {}),
       })),

@@ -16,7 +16,7 @@ export function ChoiceField({ id, input, text, problem, onText }: Props) {
   const unfit = Object.entries(input.unfit ?? {});
   const remark = input.preset === undefined ? {} : { remark: texts.card.preset(input.preset) };
   return (
-    <Described id={id} label={input.label} help={input.help} problem={problem} {...remark}>
+    <Described id={id} label={texts.say(input.label)} help={texts.say(input.help)} problem={problem} {...remark}>
       <div class="pb-entry">
         <select
           id={id}

@@ -25,9 +25,7 @@ export function Described({ id, label, remark, help, problem, bounds, children }
   return (
     <div class="pb-field">
       <div class="pb-label">
-        <label for={id} lang="en">
-          {label}
-        </label>
+        <label for={id}>{label}</label>
         {remark && <span class="pb-quiet">{remark}</span>}
       </div>
       {children}
@@ -38,7 +36,7 @@ export function Described({ id, label, remark, help, problem, bounds, children }
           </p>
         )}
       </div>
-      <p class="pb-help" id={`${id}-help`} lang="en">
+      <p class="pb-help" id={`${id}-help`}>
         {help}
       </p>
       {bounds && (

@@ -11,24 +11,20 @@ interface Props {
 
 /** One family: its name and what it is about; opened, the question that each of its functions answers. */
 export function FamilySection({ family: { name, summary, calculations }, open, onOpen, onChoose }: Props) {
-  const { formats } = useSetting();
+  const { texts, formats } = useSetting();
   return (
     <details class="pb-family" open={open} onToggle={(event) => onOpen(event.currentTarget.open)}>
       <summary>
-        <Heading level={2} lang="en">
-          {name}
-        </Heading>
+        <Heading level={2}>{texts.say(name)}</Heading>
         <span class="pb-quiet"> {formats.count(calculations.length)}</span>
-        <p class="pb-quiet" lang="en">
-          {summary}
-        </p>
+        <p class="pb-quiet">{texts.say(summary)}</p>
       </summary>
-      <ul lang="en">
+      <ul>
         {calculations.map(({ id, question }) => (
           <li key={id}>
             <button type="button" class="pb-choose" id={`pb-choose-${id}`} onClick={() => onChoose(id)}>
               <span class="pb-id">{id}</span>
-              <span>{question}</span>
+              <span>{texts.say(question)}</span>
             </button>
           </li>
         ))}

@@ -27,10 +27,8 @@ export function FunctionCard({ calculation, host, onBack }: Props) {
       <Heading level={2} id="pb-card" class="pb-id" tabIndex={-1} headingRef={title}>
         {`POWDER.${id}`}
       </Heading>
-      <p class="pb-question" lang="en">
-        {question}
-      </p>
-      <p lang="en">{summary}</p>
+      <p class="pb-question">{texts.say(question)}</p>
+      <p>{texts.say(summary)}</p>
       <InsertForm calculation={calculation} host={host} />
       {cautions.length > 0 && (
         <section class="pb-caution">

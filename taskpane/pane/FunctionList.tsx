@@ -18,7 +18,7 @@ interface Props extends ListState {
 
 export function FunctionList({ query, onQuery, opened, onOpened, onChoose }: Props) {
   const { texts, formats } = useSetting();
-  const found = search(families, query);
+  const found = search(families, query, texts.say);
   const count = found.reduce((sum, { calculations }) => sum + calculations.length, 0);
   return (
     <>

@@ -32,8 +32,8 @@ export function OneCellField({ name, input, draft, problems, onField }: FieldPro
   return (
     <Described
       id={id}
-      label={input.label}
-      help={input.help}
+      label={texts.say(input.label)}
+      help={texts.say(input.help)}
       problem={problem}
       {...(remark ? { remark } : {})}
       {...(bounds ? { bounds } : {})}

@@ -13,10 +13,8 @@ export function PlanField({ name, input, draft, problems, onField }: FieldProps<
   const columns = Object.entries(input.columns);
   return (
     <fieldset class="pb-plan">
-      <legend lang="en">{input.label}</legend>
-      <p class="pb-help" lang="en">
-        {input.help}
-      </p>
+      <legend>{texts.say(input.label)}</legend>
+      <p class="pb-help">{texts.say(input.help)}</p>
       {planLabels(input).map(([key, label]) => (
         <fieldset key={key} class="pb-field" aria-labelledby={`${id}-${key}`}>
           <div class="pb-label">
@@ -34,9 +32,7 @@ export function PlanField({ name, input, draft, problems, onField }: FieldProps<
               const field = planField(name, column, key);
               return (
                 <label key={column}>
-                  <span class="pb-quiet" lang="en">
-                    {said.label}
-                  </span>
+                  <span class="pb-quiet">{texts.say(said.label)}</span>
                   <input
                     type="text"
                     inputMode="decimal"

@@ -15,10 +15,17 @@ export function SeriesField({ name, input, draft, problems, onField }: FieldProp
   const text = draft[name] ?? '';
   const problem = problems[name];
   const bounds = input.kind === 'series' ? input : undefined;
-  const label = bounds ? labelled(input.label, bounds.unit) : input.label;
+  const label = bounds ? labelled(texts.say(input.label), bounds.unit) : texts.say(input.label);
   const remark = bounds?.optional ? { remark: texts.card.optional } : {};
   return (
-    <Described id={id} label={label} help={input.help} problem={problem} {...remark} {...(bounds ? { bounds } : {})}>
+    <Described
+      id={id}
+      label={label}
+      help={texts.say(input.help)}
+      problem={problem}
+      {...remark}
+      {...(bounds ? { bounds } : {})}
+    >
       <p class="pb-quiet">{texts.card.oneALine}</p>
       <textarea
         id={id}

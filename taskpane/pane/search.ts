@@ -7,6 +7,9 @@ const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu,
 const labelsOf = (input: Input): readonly string[] =>
   input.kind === 'plan' ? [input.label, ...Object.values(input.table).map(({ label }) => label)] : [input.label];
 
+/** Gives a declaration’s English in the language of the pane; both are searched. */
+type Say = (english: string) => string;
+
 interface Words {
   /** Id, question and summary: what a function is for. */
   readonly about: string;
@@ -14,10 +17,12 @@ interface Words {
   readonly all: string;
 }
 
-function wordsOf({ id, summary, question, inputs, output }: Calculation): Words {
+function wordsOf({ id, summary, question, inputs, output }: Calculation, say: Say): Words {
   const answers = 'fields' in output ? Object.values(output.fields).map(({ label }) => label) : [output.label];
-  const about = plain([`POWDER.${id}`, summary, question].join('\n'));
-  return { about, all: `${about}\n${plain([...Object.values(inputs).flatMap(labelsOf), ...answers].join('\n'))}` };
+  const told = [summary, question];
+  const about = plain([`POWDER.${id}`, ...told, ...told.map(say)].join('\n'));
+  const labels = [...Object.values(inputs).flatMap(labelsOf), ...answers];
+  return { about, all: `${about}\n${plain([...labels, ...labels.map(say)].join('\n'))}` };
 }
 
 /** Words as a declaration has them: a short one only where a word begins, or `rise` would be found in `comprise`. */
@@ -36,12 +41,12 @@ function questionWords(query: string): readonly string[] {
  * The families with those of their calculations that fit the query best: all of its words occur, as they are or as
  * everyday words for something that occurs; where no calculation has all of them, those that have the most.
  */
-export function search(families: readonly Family[], query: string): readonly Family[] {
+export function search(families: readonly Family[], query: string, say: Say = (text) => text): readonly Family[] {
   const words = questionWords(query);
   if (words.length === 0) return families;
   const scores = new Map<Calculation, number>();
   for (const one of families.flatMap(({ calculations }) => calculations)) {
-    const { about, all } = wordsOf(one);
+    const { about, all } = wordsOf(one, say);
     const plainly = words.every((word) => all.includes(word));
     const meant = words.map(meantBy);
     const inAll = meant.filter((any) => any.some((word) => has(all, word))).length;

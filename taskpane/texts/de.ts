@@ -1,3 +1,4 @@
+import { german } from '../../functions/german/index.js';
 import { charts } from './charts.de.js';
 import { check } from './check.de.js';
 import type { Texts } from './dictionary.js';
@@ -8,6 +9,7 @@ import { share } from './share.de.js';
 
 /** Every word of the pane that no declaration holds, in German. */
 export const de: Texts = {
+  say: german.say,
   pane: 'Powderbook',
   tabs: { functions: 'Funktionen', check: 'Prüfen', sheets: 'Blätter', help: 'Hilfe' },
   sections: 'Teile des Fensters',

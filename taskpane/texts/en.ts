@@ -7,6 +7,8 @@ import { share } from './share.en.js';
 
 /** Every word of the pane that no declaration holds, in English. Its shape is what another language must fill. */
 export const en = {
+  /** A text that a declaration holds in English, in the language of the pane. */
+  say: (english: string): string => english,
   pane: 'Powderbook',
   tabs: { functions: 'Functions', check: 'Check', sheets: 'Sheets', help: 'Help' },
   sections: 'Parts of the pane',

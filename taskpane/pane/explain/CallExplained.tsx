@@ -52,7 +52,7 @@ export function CallExplained({ call, level }: { readonly call: Explained; reado
       <Heading level={level} class="pb-id">
         {`POWDER.${id}`}
       </Heading>
-      <p lang="en">{question}</p>
+      <p>{texts.say(question)}</p>
       <Outcome call={call} />
       <ul class="pb-inputs">
         {call.inputs.map((input) => (

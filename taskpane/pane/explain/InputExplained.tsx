@@ -32,7 +32,7 @@ function Origin({ given }: { readonly given: Given }) {
     return <span class="pb-quiet">{literal ? texts.explain.typed : texts.explain.from(textOf(node))}</span>;
   }
   const place = placeText(reference, sheet);
-  const label = given.parameter.label;
+  const label = texts.say(given.parameter.label);
   return (
     <button
       type="button"
@@ -86,7 +86,7 @@ export function InputExplained({
   return (
     <li class="pb-input">
       <div class="pb-label">
-        <span lang="en">{parameter.label}</span>
+        <span>{texts.say(parameter.label)}</span>
         <Origin given={given} />
       </div>
       {value instanceof Unknown && <p class="pb-quiet">{texts.explain.unknown[value.kind](value.what)}</p>}

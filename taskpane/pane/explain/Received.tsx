@@ -36,7 +36,7 @@ export function Received({ judged: { input, cell, judgement, sentence }, named, 
           <button
             type="button"
             class="pb-link"
-            aria-label={texts.explain.goToInput(input.label, place)}
+            aria-label={texts.explain.goToInput(texts.say(input.label), place)}
             onClick={() => goTo(origin)}
           >
             {place}

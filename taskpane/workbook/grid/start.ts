@@ -2,6 +2,7 @@ import { type IWorkbookData, LifecycleService, LifecycleStages } from '@univerjs
 import { bindAll } from '../../../functions/bind.js';
 import type { Metadata } from '../../../functions/metadata.js';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
+import { languageOf } from '../../texts/texts.js';
 import { notationOf } from '../entry/notation.js';
 import { answers } from '../formula/cellError.js';
 import { bootGrid } from './boot.js';
@@ -26,15 +27,16 @@ interface Start {
 
 const dark = () => window.matchMedia('(prefers-color-scheme: dark)');
 
-async function builtMetadata(): Promise<Metadata> {
-  const response = await fetch('functions.json');
-  if (!response.ok) throw new Error(`functions.json could not be read (${response.status}).`);
+async function builtMetadata(language: string): Promise<Metadata> {
+  const name = languageOf(language) === 'de' ? 'functions.de.json' : 'functions.json';
+  const response = await fetch(name);
+  if (!response.ok) throw new Error(`${name} could not be read (${response.status}).`);
   return response.json();
 }
 
 /** The engine with a workbook in it, ready to be typed into. */
 export async function startGrid({ container, saved, starter, language, tell }: Start): Promise<OpenedWorkbook> {
-  const functions = { metadata: (await builtMetadata()).functions, bound: bindAll(answers) };
+  const functions = { metadata: (await builtMetadata(language)).functions, bound: bindAll(answers) };
   const notation = notationOf(language);
   const data = saved ?? workbookData(sheetData(starter, 'first'));
   const grid = bootGrid(container, data, functions, dark().matches);
