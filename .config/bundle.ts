@@ -7,6 +7,7 @@ import { buildLibrary } from './library.js';
 import { notices, placesIn } from './notices.js';
 import { dist } from './paths.js';
 import { officeSource } from './policy.js';
+import { buildStarters } from './starters.js';
 import { functionsPart, type Part as Page, panePart, type Setting, workbookPart } from './webpack.js';
 
 /** What webpack builds for the site, and the library that programs import. */
@@ -74,7 +75,8 @@ async function buildSite(names: readonly Page[]): Promise<string> {
     const places = new Set(stats.stats.flatMap(({ compilation }) => placesIn(compilation)));
     writeFileSync(join(dist, 'licences.txt'), notices([...places]));
   }
-  return `Built for ${setting.address}, office.js ${setting.office}:\n${sizes(names)}`;
+  const starters = names.includes('workbook') ? `\n  ${await buildStarters()}` : '';
+  return `Built for ${setting.address}, office.js ${setting.office}:\n${sizes(names)}${starters}`;
 }
 
 /** Builds the named parts: the site into dist/, the library into lib/. Throws with webpack's or the compiler's account. */

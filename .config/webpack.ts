@@ -13,7 +13,7 @@ export type Setting = { address: string; office: OfficeSource };
 const target = 'es2022';
 
 /** Everything that the three parts have in common. */
-function common(name: Part, entry: string): Configuration {
+export function common(name: Part, entry: string): Configuration {
   return {
     name,
     mode: 'production',

@@ -5,6 +5,7 @@ import type { Texts } from './dictionary.js';
 import { explain } from './explain.de.js';
 import { open } from './open.de.js';
 import { picture } from './picture.de.js';
+import { save } from './save.de.js';
 import { share } from './share.de.js';
 
 /** Every word of the pane that no declaration holds, in German. */
@@ -33,6 +34,7 @@ export const de: Texts = {
   check,
   charts,
   open,
+  save,
   share,
   list: {
     search: 'Funktionen suchen',

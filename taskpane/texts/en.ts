@@ -3,6 +3,7 @@ import { check } from './check.en.js';
 import { explain } from './explain.en.js';
 import { open } from './open.en.js';
 import { picture } from './picture.en.js';
+import { save } from './save.en.js';
 import { share } from './share.en.js';
 
 /** Every word of the pane that no declaration holds, in English. Its shape is what another language must fill. */
@@ -32,6 +33,7 @@ export const en = {
   check,
   charts,
   open,
+  save,
   share,
   list: {
     search: 'Search functions',

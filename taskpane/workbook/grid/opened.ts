@@ -4,6 +4,7 @@ import type { Block, Cells, Selection, ShownChart } from '../../host/host.js';
 import type { Reference } from '../../host/reference.js';
 import type { WorkbookContents } from '../../host/workbookContents.js';
 import { type Autosave, autosave, type SaveState } from '../store/autosave.js';
+import type { Book } from '../xlsx/book.js';
 import type { Grid } from './boot.js';
 import { watchCharts } from './charts.js';
 import { copyWithValues } from './copyWithValues.js';
@@ -13,6 +14,7 @@ import { readAll } from './readAll.js';
 import { readSelection, watchSelection } from './selection.js';
 import { insertStarter } from './sheets.js';
 import { type SheetTabs, sheetTabs } from './tabs.js';
+import { bookOfGrid } from './toBook.js';
 import { writeBlock } from './write.js';
 
 /** All that the rest of the page does with the open workbook, so that it needs nothing of the engine itself. */
@@ -27,6 +29,8 @@ export interface OpenedWorkbook {
   readAll(): WorkbookContents;
   goTo(reference: Reference): void;
   copyWithValues(ending: string): { readonly name: string };
+  /** The workbook as it stands, for a file. */
+  book(): Book;
   autosave(tell: (state: SaveState) => void): Autosave;
   /** Gives the keys to the cells. */
   focus(): void;
@@ -46,6 +50,7 @@ export function openedWorkbook(grid: Grid): OpenedWorkbook {
     readAll: () => readAll(grid),
     goTo: (reference) => goTo(grid, reference),
     copyWithValues: (ending) => copyWithValues(grid, ending),
+    book: () => bookOfGrid(grid),
     autosave: (tell) => autosave(grid, tell),
     focus: () => grid.univer.__getInjector().get(ILayoutService).focus(),
   };

@@ -3,7 +3,7 @@ import type { CellStyle } from '../../host/host.js';
 import { LOOKS, type Look } from '../../host/looks.js';
 
 /** Pixels of one step of indent. */
-const STEP = 8;
+export const INDENT = 8;
 
 const line = (rgb: string) => ({ s: BorderStyleTypes.THIN, cl: { rgb } });
 
@@ -17,7 +17,7 @@ export function engineLook({ bold, italic, size, color, fill, border, underline,
     ...(fill ? { bg: { rgb: fill } } : {}),
     ...(border ? { bd: { t: line(border), r: line(border), b: line(border), l: line(border) } } : {}),
     ...(underline ? { bd: { b: line(underline) } } : {}),
-    ...(indent ? { pd: { l: indent * STEP } } : {}),
+    ...(indent ? { pd: { l: indent * INDENT } } : {}),
   };
 }
 

@@ -18,6 +18,10 @@ export const COLUMNS = 52;
 const CHARACTER = 7.5;
 const PADDING = 12;
 
+/** The width of a column in characters, from pixels. */
+export const charactersOf = (pixels: number | undefined): number | undefined =>
+  pixels === undefined ? undefined : Math.round(((pixels - PADDING) / CHARACTER) * 100) / 100;
+
 export function sheetData(starter: StarterSheet, id: string, name = starter.name): Partial<IWorksheetData> {
   const cells: IObjectMatrixPrimitiveType<ICellData> = {};
   starter.rows.forEach((row, r) => {

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { Dialog } from './dialog.js';
 import { OpenFile } from './openFile.js';
 import type { ReadFile } from './readFile.js';
+import { SaveFile } from './saveFile.js';
 import type { State, Store } from './state.js';
 
 const savingWords: Record<State['saving'], string> = {
@@ -53,6 +54,7 @@ export function Bar({ state, store, actions }: { state: State; store: Store; act
       <button type="button" disabled={!ready} onClick={() => ask('startAfresh')}>
         Start afresh
       </button>
+      <SaveFile store={store} workbook={state.workbook} />
       <OpenFile store={store} ready={ready} onOpen={(file) => actions.openFile(file)} />
       <nav class="workbook-views" aria-label="Shown part">
         {(['sheet', 'functions'] as const).map((view) => (

@@ -15,6 +15,8 @@ export interface BookCell {
   /** A number format in the worksheet's own notation. */
   readonly format?: string;
   readonly look?: Partial<Look>;
+  /** Where it is not the usual side. */
+  readonly align?: 'right';
   readonly validation?: Validation;
   /** Explains the cell. */
   readonly note?: string;

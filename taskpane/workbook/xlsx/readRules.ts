@@ -48,21 +48,24 @@ function* placesIn({ top, left, bottom, right }: Rectangle, rows: number) {
     for (let column = left; column <= Math.min(right, LIMITS.columns - 1); column += 1) yield { row, column };
 }
 
-/** Gives the cells their rules for entries. */
+/** Gives the cells their rules for entries, and the notes that such a rule shows. */
 export function addValidations(sheet: XmlElement, rows: Rows, reading: Reading): void {
   const rules = childrenOf(childOf(sheet, 'dataValidations'), 'dataValidation');
   if (rules.length > LIMITS.rules) reading.leftOut.add('validations');
   const { taken } = reading;
   for (const rule of rules.slice(0, LIMITS.rules)) {
     const validation = validationOf(rule, reading);
-    if (!validation) reading.leftOut.add('validations');
-    for (const range of validation ? rectanglesOf(attribute(rule, 'sqref') ?? '', LIMITS.rules) : []) {
+    const note = attribute(rule, 'prompt') || undefined;
+    const ruled = { ...(validation ? { validation } : {}), ...(note ? { note } : {}) };
+    // A rule that allows anything only shows its note.
+    if (!validation && (attribute(rule, 'type') ?? 'none') !== 'none') reading.leftOut.add('validations');
+    for (const range of validation || note ? rectanglesOf(attribute(rule, 'sqref') ?? '', LIMITS.rules) : []) {
       for (const { row, column } of placesIn(range, rows.length)) {
         taken.ruled += 1;
         if (taken.ruled > LIMITS.ruled) return void reading.leftOut.add('validations');
         rows[row] ??= [];
         const line = rows[row] as Rows[number];
-        line[column] = { ...line[column], validation: validation as Validation };
+        line[column] = { ...line[column], ...ruled };
       }
     }
   }

@@ -77,11 +77,16 @@ export const parse = (text: string): XmlElement | null =>
 
 export const readParts = (parts: TextParts) => readBook(zipped(parts), parse, words);
 
-/** A workbook that has to be readable, and what was left out of it. */
-export function opened(handMade: HandMade): { book: Book; leftOut: readonly string[] } {
-  const read = readParts(partsOf(handMade));
+/** What is in the bytes of a file that has to be readable. */
+export function readOf(bytes: Uint8Array): { book: Book; leftOut: readonly string[] } {
+  const read = readBook(bytes, parse, words);
   if ('refusal' in read) throw new Error(read.refusal);
   return read;
+}
+
+/** A workbook that has to be readable, and what was left out of it. */
+export function opened(handMade: HandMade): { book: Book; leftOut: readonly string[] } {
+  return readOf(zipped(partsOf(handMade)));
 }
 
 /** A sheet of one row per text. */

@@ -1,0 +1,139 @@
+import {
+  BooleanNumber,
+  HorizontalAlign,
+  type ICellData,
+  type IRange,
+  type IStyleData,
+  type IWorksheetData,
+  type Nullable,
+} from '@univerjs/core';
+import { FormulaDataModel } from '@univerjs/engine-formula';
+import type { SheetCondition } from '../../../src/sheets/sheet.js';
+import { a1 } from '../../host/a1.js';
+import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
+import type { Look } from '../../host/looks.js';
+import type { Book, BookCell, BookSheet } from '../xlsx/book.js';
+import type { Grid } from './boot.js';
+import { contentOf } from './cells.js';
+import { workbookOf } from './place.js';
+import { INDENT } from './styles.js';
+import { charactersOf } from './workbookData.js';
+
+const ERROR = /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|BUSY!)$/;
+
+type Matrix<T> = Readonly<Record<number, Readonly<Record<number, T>>>>;
+
+function lookOf({ bl, it, fs, cl, bg, bd, pd }: IStyleData): Partial<Look> {
+  const bottom = bd?.b?.cl?.rgb ?? undefined;
+  const boxed = bd?.t && bottom;
+  const indent = Math.round((pd?.l ?? 0) / INDENT);
+  return {
+    ...(bl === BooleanNumber.TRUE ? { bold: true } : {}),
+    ...(it === BooleanNumber.TRUE ? { italic: true } : {}),
+    ...(fs ? { size: fs } : {}),
+    ...(cl?.rgb?.startsWith('#') ? { color: cl.rgb } : {}),
+    ...(bg?.rgb?.startsWith('#') ? { fill: bg.rgb } : {}),
+    ...(bottom ? (boxed ? { border: bottom } : { underline: bottom }) : {}),
+    ...(indent > 0 ? { indent } : {}),
+  };
+}
+
+/** Several cells as an address, such as `B2:B10`. */
+const addressOf = ({ startRow, endRow, startColumn, endColumn }: IRange): string =>
+  `${a1(startRow, startColumn)}:${a1(endRow, endColumn)}`;
+
+function cellOf(
+  cell: Nullable<ICellData>,
+  answer: Nullable<ICellData>,
+  fills: IRange | undefined,
+  styles: Readonly<Record<string, Nullable<IStyleData>>>,
+): BookCell | undefined {
+  const style = typeof cell?.s === 'string' ? styles[cell.s] : cell?.s;
+  const value = contentOf(answer ?? cell);
+  const error = typeof value === 'string' && (cell?.f || answer) && ERROR.test(value) ? value : undefined;
+  const { validation, note } = (cell?.custom ?? {}) as Pick<BookCell, 'validation' | 'note'>;
+  const look = style ? lookOf(style) : {};
+  const several = fills && (fills.endRow > fills.startRow || fills.endColumn > fills.startColumn);
+  const told: BookCell = {
+    ...(error ? { error } : value === null ? {} : { value }),
+    ...(cell?.f ? { formula: cell.f } : {}),
+    ...(cell?.f && several ? { spill: addressOf(fills) } : {}),
+    ...(style?.n ? { format: style.n.pattern } : {}),
+    ...(Object.keys(look).length > 0 ? { look } : {}),
+    ...(style?.ht === HorizontalAlign.RIGHT ? { align: 'right' as const } : {}),
+    ...(validation ? { validation } : {}),
+    ...(note ? { note } : {}),
+  };
+  return Object.keys(told).length > 0 ? told : undefined;
+}
+
+interface SavedRule {
+  readonly ranges: readonly IRange[];
+  readonly rule: { readonly value?: unknown; readonly style?: IStyleData };
+}
+
+function conditionsOf(rules: readonly SavedRule[]): readonly SheetCondition[] {
+  return rules.flatMap(({ ranges, rule: { value, style } }) =>
+    typeof value === 'string' && value.startsWith('=')
+      ? ranges.map((range) => ({
+          range: addressOf(range),
+          formula: value,
+          look: style?.bg?.rgb === JUDGED_LOOKS.refused.fill ? ('refused' as const) : ('unusual' as const),
+        }))
+      : [],
+  );
+}
+
+interface SavedName {
+  readonly name: string;
+  readonly formulaOrRefString: string;
+}
+
+/** The workbook in the grid as it stands, with the answers of its formulas. */
+export function bookOfGrid(grid: Grid): Book {
+  const workbook = workbookOf(grid);
+  const saved = workbook.save();
+  const resource = <T>(name: string): T | undefined => {
+    const data = saved.resources?.find((one) => one.name === name)?.data;
+    return data ? (JSON.parse(data) as T) : undefined;
+  };
+  const model = grid.univer.__getInjector().get(FormulaDataModel);
+  const answers = model.getArrayFormulaCellData()[saved.id];
+  const fills = model.getArrayFormulaRange()[saved.id];
+  const rules = resource<Record<string, readonly SavedRule[]>>('SHEET_CONDITIONAL_FORMATTING_PLUGIN') ?? {};
+  const names = Object.values(resource<Record<string, SavedName>>('SHEET_DEFINED_NAME_PLUGIN') ?? {});
+  const sheetOf = (id: string): BookSheet => {
+    const sheet = saved.sheets[id] as Partial<IWorksheetData>;
+    const { name = id, cellData = {}, columnData = {}, freeze } = sheet;
+    const own = (answers?.[id] ?? {}) as Matrix<ICellData>;
+    const reach = (fills?.[id] ?? {}) as Matrix<IRange>;
+    const at = <T>(matrix: Matrix<T>) => Object.keys(matrix).map(Number);
+    const rows: (BookCell | undefined)[][] = [];
+    for (const r of new Set([...at(cellData as Matrix<ICellData>), ...at(own)])) {
+      const [line, answered] = [(cellData as Matrix<ICellData>)[r] ?? {}, own[r] ?? {}];
+      const row: (BookCell | undefined)[] = [];
+      for (const c of new Set([...Object.keys(line), ...Object.keys(answered)].map(Number))) {
+        row[c] = cellOf(line[c], answered[c], reach[r]?.[c], saved.styles);
+      }
+      rows[r] = Array.from(row);
+    }
+    const prefix = `'${name.replaceAll("'", "''")}'!`;
+    return {
+      name,
+      rows: Array.from(rows),
+      widths: Array.from({ length: Math.max(0, ...Object.keys(columnData).map((c) => Number(c) + 1)) }, (_, c) =>
+        charactersOf((columnData as Record<number, { w?: number }>)[c]?.w),
+      ),
+      names: Object.fromEntries(
+        names.flatMap(({ name: key, formulaOrRefString: place }) =>
+          place.startsWith(prefix) || place.startsWith(`${name}!`)
+            ? [[key, place.slice(place.lastIndexOf('!') + 1).replaceAll('$', '')]]
+            : [],
+        ),
+      ),
+      headerRows: Math.max(0, freeze?.ySplit ?? 0),
+      conditions: conditionsOf(rules[id] ?? []),
+    };
+  };
+  return { sheets: saved.sheetOrder.map(sheetOf), active: workbook.getActiveSheet().getSheetName() };
+}

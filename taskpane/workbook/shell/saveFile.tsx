@@ -1,0 +1,58 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Texts } from '../../texts/texts.js';
+import { loadTexts } from '../../texts/texts.js';
+import type { OpenedWorkbook } from '../grid/opened.js';
+import type { Offer } from '../xlsx/writeOffer.js';
+import type { Store } from './state.js';
+
+const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+
+/** The add-in that the file offers in Excel: the one whose manifest stands beside this page. */
+async function offered(): Promise<Offer | undefined> {
+  const response = await fetch('manifest.xml');
+  if (!response.ok) return undefined;
+  const manifest = new DOMParser().parseFromString(await response.text(), 'application/xml');
+  const said = (name: string) => manifest.getElementsByTagName(name)[0]?.textContent?.trim() ?? '';
+  return said('Id') && said('Version') ? { id: said('Id'), version: said('Version') } : undefined;
+}
+
+/** Hands bytes to the browser as a file. */
+function handOver(bytes: Uint8Array, name: string): void {
+  const address = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: XLSX }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  // The browser has taken what it needs once the click is done.
+  setTimeout(() => URL.revokeObjectURL(address));
+}
+
+/** The button that saves the workbook as an .xlsx file. */
+export function SaveFile({ store, workbook }: { store: Store; workbook: OpenedWorkbook | undefined }) {
+  const [words, setWords] = useState<Texts['save']>();
+  const [busy, setBusy] = useState(false);
+  useEffect(() => {
+    void loadTexts(navigator.language).then(({ save }) => setWords(save));
+  }, []);
+  if (!words) return null;
+
+  async function write(from: OpenedWorkbook, { file, saved, failed }: Texts['save']) {
+    setBusy(true);
+    try {
+      // The writer is needed by few and loaded with the first file.
+      const { writeBook } = await import(/* webpackChunkName: "xlsx-write" */ '../xlsx/writeBook.js');
+      const offer = await offered().catch(() => undefined);
+      handOver(writeBook(from.book(), offer), `${file}.xlsx`);
+      store.tell(saved);
+    } catch {
+      store.tell(failed);
+    } finally {
+      setBusy(false);
+    }
+  }
+  return (
+    <button type="button" disabled={!workbook || busy} onClick={() => workbook && void write(workbook, words)}>
+      {busy ? words.busy : words.button}
+    </button>
+  );
+}

@@ -1,0 +1,33 @@
+import { strToU8, zipSync } from 'fflate';
+import type { Book } from './book.js';
+import { type Offer, offerParts } from './writeOffer.js';
+import { APPLICATION, contentTypes, METADATA, relations, workbookPart, workbookRelations } from './writeParts.js';
+import { sheetPart } from './writeSheet.js';
+import { WrittenStyles } from './writeStyles.js';
+
+/** The first moment that a zip file can name: the same workbook gives the same bytes. */
+const MOMENT = new Date('1980-01-01T00:00:00');
+
+/**
+ * A workbook as the bytes of an .xlsx file: formulas in the form that Excel stores for an add-in's functions, with their
+ * last answers.
+ * @param offer the add-in that Excel offers on opening.
+ */
+export function writeBook(book: Book, offer?: Offer): Uint8Array {
+  const styles = new WrittenStyles();
+  const shown = book.active ?? book.sheets[0]?.name;
+  const sheets = book.sheets.map((sheet) => sheetPart(sheet, styles, sheet.name === shown));
+  const parts: Record<string, string> = {
+    '[Content_Types].xml': contentTypes(sheets.length, offer !== undefined),
+    '_rels/.rels': relations(offer !== undefined),
+    'docProps/app.xml': APPLICATION,
+    'xl/workbook.xml': workbookPart(book),
+    'xl/_rels/workbook.xml.rels': workbookRelations(sheets.length),
+    'xl/metadata.xml': METADATA,
+    'xl/styles.xml': styles.xml(),
+    ...Object.fromEntries(sheets.map((sheet, index) => [`xl/worksheets/sheet${index + 1}.xml`, sheet])),
+    ...(offer ? offerParts(offer) : {}),
+  };
+  const files = Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, strToU8(text)]));
+  return zipSync(files, { mtime: MOMENT, level: 6 });
+}

@@ -1,0 +1,141 @@
+import type { Book } from './book.js';
+import { OFFER_RELATION, OFFER_TYPES } from './writeOffer.js';
+import { element, escaped, part } from './writeXml.js';
+
+const PACKAGE = 'http://schemas.openxmlformats.org/package/2006';
+const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
+const OFFICE = 'http://schemas.openxmlformats.org/officeDocument/2006';
+const SPREADSHEET = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
+const DYNAMIC = 'http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray';
+
+const numbers = (count: number) => Array.from({ length: count }, (_, index) => index + 1);
+
+export function contentTypes(sheets: number, offered: boolean): string {
+  const types: Record<string, string> = {
+    '/xl/workbook.xml': `${SPREADSHEET}.sheet.main+xml`,
+    ...Object.fromEntries(numbers(sheets).map((n) => [`/xl/worksheets/sheet${n}.xml`, `${SPREADSHEET}.worksheet+xml`])),
+    '/xl/styles.xml': `${SPREADSHEET}.styles+xml`,
+    '/xl/metadata.xml': `${SPREADSHEET}.sheetMetadata+xml`,
+    '/docProps/app.xml': 'application/vnd.openxmlformats-officedocument.extended-properties+xml',
+    ...(offered ? OFFER_TYPES : {}),
+  };
+  return part(
+    element(
+      'Types',
+      { xmlns: `${PACKAGE}/content-types` },
+      element('Default', {
+        Extension: 'rels',
+        ContentType: 'application/vnd.openxmlformats-package.relationships+xml',
+      }),
+      element('Default', { Extension: 'xml', ContentType: 'application/xml' }),
+      ...Object.entries(types).map(([PartName, ContentType]) => element('Override', { PartName, ContentType })),
+    ),
+  );
+}
+
+function related(list: readonly (readonly [type: string, target: string])[]): string {
+  return part(
+    element(
+      'Relationships',
+      { xmlns: `${PACKAGE}/relationships` },
+      ...list.map(([Type, Target], index) => element('Relationship', { Id: `rId${index + 1}`, Type, Target })),
+    ),
+  );
+}
+
+export const relations = (offered: boolean): string =>
+  related([
+    [`${OFFICE}/relationships/officeDocument`, 'xl/workbook.xml'],
+    [`${OFFICE}/relationships/extended-properties`, 'docProps/app.xml'],
+    ...(offered ? [[OFFER_RELATION, 'xl/webextensions/taskpanes.xml'] as const] : []),
+  ]);
+
+export const workbookRelations = (sheets: number): string =>
+  related([
+    ...numbers(sheets).map((n) => [`${OFFICE}/relationships/worksheet`, `worksheets/sheet${n}.xml`] as const),
+    [`${OFFICE}/relationships/styles`, 'styles.xml'],
+    [`${OFFICE}/relationships/sheetMetadata`, 'metadata.xml'],
+  ]);
+
+/** Other programs keep the cached texts of formulas they do not know only in files of this application. */
+export const APPLICATION: string = part(
+  element('Properties', { xmlns: `${OFFICE}/extended-properties` }, element('Application', {}, 'Microsoft Excel')),
+);
+
+/** Says that the cells with `cm="1"` hold formulas whose answers spill. */
+export const METADATA: string = part(
+  element(
+    'metadata',
+    { xmlns: MAIN, 'xmlns:xda': DYNAMIC },
+    element(
+      'metadataTypes',
+      { count: 1 },
+      element('metadataType', {
+        name: 'XLDAPR',
+        minSupportedVersion: 120000,
+        ...{ copy: 1, pasteAll: 1, pasteValues: 1, merge: 1, splitFirst: 1, rowColShift: 1, clearFormats: 1 },
+        ...{ clearComments: 1, assign: 1, coerce: 1, cellMeta: 1 },
+      }),
+    ),
+    element(
+      'futureMetadata',
+      { name: 'XLDAPR', count: 1 },
+      element(
+        'bk',
+        {},
+        element(
+          'extLst',
+          {},
+          element(
+            'ext',
+            { uri: '{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}' },
+            element('xda:dynamicArrayProperties', { fDynamic: 1, fCollapsed: 0 }),
+          ),
+        ),
+      ),
+    ),
+    element('cellMetadata', { count: 1 }, element('bk', {}, element('rc', { t: 1, v: 0 }))),
+  ),
+);
+
+const quoted = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
+const absolute = (range: string): string => range.replaceAll('$', '').replace(/([A-Z]+)(\d+)/gi, '$$$1$$$2');
+
+/** The list of sheets and the names that are defined on them, the rows that repeat in print among them. */
+export function workbookPart({ sheets, active, values = {} }: Book): string {
+  const shown = Math.max(
+    0,
+    sheets.findIndex(({ name }) => name === active),
+  );
+  const names = sheets.flatMap(({ name: sheet, names: own, headerRows }, localSheetId) => [
+    ...(headerRows > 0
+      ? [
+          element(
+            'definedName',
+            { name: '_xlnm.Print_Titles', localSheetId },
+            escaped(`${quoted(sheet)}!$1:$${headerRows}`),
+          ),
+        ]
+      : []),
+    ...Object.entries(own).map(([name, range]) =>
+      element('definedName', { name, localSheetId }, escaped(`${quoted(sheet)}!${absolute(range)}`)),
+    ),
+  ]);
+  const constants = Object.entries(values).map(([name, value]) =>
+    element('definedName', { name }, escaped(value.replace(/^=/, ''))),
+  );
+  const defined = [...names, ...constants];
+  return part(
+    element(
+      'workbook',
+      { xmlns: MAIN, 'xmlns:r': `${OFFICE}/relationships` },
+      element('bookViews', {}, element('workbookView', { activeTab: shown })),
+      element(
+        'sheets',
+        {},
+        ...sheets.map(({ name }, index) => element('sheet', { name, sheetId: index + 1, 'r:id': `rId${index + 1}` })),
+      ),
+      defined.length > 0 ? element('definedNames', {}, ...defined) : '',
+    ),
+  );
+}

@@ -1,0 +1,70 @@
+import { a1 } from '../../host/a1.js';
+import type { BookCell, BookSheet } from './book.js';
+import { formulaInFile, worksOnRanges } from './writeFormula.js';
+import { rulesOf } from './writeRules.js';
+import type { WrittenStyles } from './writeStyles.js';
+import { element, escaped, part } from './writeXml.js';
+
+const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
+
+const textOf = (text: string, space = /^\s|\s$|\n/.test(text)) =>
+  element('t', { 'xml:space': space ? 'preserve' : undefined }, escaped(text));
+
+function formulaOf({ formula, spill }: BookCell, place: string): { xml: string; dynamic: boolean } {
+  if (formula === undefined) return { xml: '', dynamic: false };
+  const dynamic = spill !== undefined || worksOnRanges(formula);
+  const array = dynamic ? { t: 'array', ref: spill ?? place } : {};
+  return { xml: element('f', array, escaped(formulaInFile(formula))), dynamic };
+}
+
+function cellOf(cell: BookCell, place: string, styles: WrittenStyles): string {
+  const { value, error, formula } = cell;
+  const { xml, dynamic } = formulaOf(cell, place);
+  const shared = { r: place, s: styles.id(cell) || undefined, cm: dynamic ? 1 : undefined };
+  if (error !== undefined) return element('c', { ...shared, t: 'e' }, xml, element('v', {}, escaped(error)));
+  if (typeof value === 'number') return element('c', shared, xml, element('v', {}, String(value)));
+  if (typeof value === 'boolean') return element('c', { ...shared, t: 'b' }, xml, element('v', {}, value ? '1' : '0'));
+  if (typeof value !== 'string') return element('c', shared, xml);
+  // The text of a formula is its last answer; any other text stands in its cell, whatever its first character.
+  return formula === undefined
+    ? element('c', { ...shared, t: 'inlineStr' }, element('is', {}, textOf(value)))
+    : element('c', { ...shared, t: 'str' }, xml, element('v', {}, escaped(value)));
+}
+
+function rowsOf({ rows }: BookSheet, styles: WrittenStyles): string[] {
+  return rows.flatMap((row, r) => {
+    const cells = (row ?? []).flatMap((cell, c) => (cell ? [cellOf(cell, a1(r, c), styles)] : []));
+    return cells.length > 0 ? [element('row', { r: r + 1 }, ...cells)] : [];
+  });
+}
+
+function viewOf({ headerRows }: BookSheet, shown: boolean): string {
+  const below = a1(headerRows, 0);
+  const pane =
+    headerRows > 0
+      ? element('pane', { ySplit: headerRows, topLeftCell: below, activePane: 'bottomLeft', state: 'frozen' })
+      : '';
+  return element('sheetView', { tabSelected: shown ? 1 : undefined, workbookViewId: 0 }, pane);
+}
+
+/** One sheet of a workbook: cells, widths, rules, and a print one page wide. */
+export function sheetPart(sheet: BookSheet, styles: WrittenStyles, shown: boolean): string {
+  const { widths, print = 'landscape' } = sheet;
+  const columns = widths.flatMap((width, column) =>
+    width === undefined ? [] : [element('col', { min: column + 1, max: column + 1, width, customWidth: 1 })],
+  );
+  return part(
+    element(
+      'worksheet',
+      { xmlns: MAIN },
+      element('sheetPr', {}, element('pageSetUpPr', { fitToPage: 1 })),
+      element('sheetViews', {}, viewOf(sheet, shown)),
+      element('sheetFormatPr', { defaultRowHeight: 15 }),
+      columns.length > 0 ? element('cols', {}, ...columns) : '',
+      `<sheetData>${rowsOf(sheet, styles).join('')}</sheetData>`,
+      ...rulesOf(sheet),
+      element('pageMargins', { left: 0.5, right: 0.5, top: 0.6, bottom: 0.6, header: 0.3, footer: 0.3 }),
+      element('pageSetup', { orientation: print, fitToWidth: 1, fitToHeight: 0 }),
+    ),
+  );
+}

@@ -1,0 +1,116 @@
+import type { SheetCondition } from '../../../src/sheets/sheet.js';
+import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
+import type { BookCell } from './book.js';
+import { element, part } from './writeXml.js';
+
+const NAMESPACE = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
+const FIRST_FORMAT = 164;
+
+const argb = (colour: string): string => `FF${colour.replace('#', '').toUpperCase()}`;
+const colour = (name: string, value: string) => element(name, { rgb: argb(value) });
+const solid = (fill: string) =>
+  element(
+    'fill',
+    {},
+    element('patternFill', { patternType: 'solid' }, colour('fgColor', fill), element('bgColor', { indexed: 64 })),
+  );
+
+const side = (name: string, line: string | undefined) =>
+  line === undefined ? element(name) : element(name, { style: 'thin' }, colour('color', line));
+
+/** A list of parts in which each different one stands once. */
+class Listed {
+  readonly all: string[];
+  constructor(...first: readonly string[]) {
+    this.all = [...first];
+  }
+  place(one: string): number {
+    const found = this.all.indexOf(one);
+    return found >= 0 ? found : this.all.push(one) - 1;
+  }
+  element(name: string, first?: string): string {
+    return element(name, { count: this.all.length }, ...(first ? [first] : []), ...this.all);
+  }
+}
+
+/** The order of the two looks of conditional formats in the file. */
+const JUDGED: readonly SheetCondition['look'][] = ['refused', 'unusual'];
+
+export const judgedId = (look: SheetCondition['look']): number => JUDGED.indexOf(look);
+
+/** The looks and formats of a workbook, each once, by the number that cells name. */
+export class WrittenStyles {
+  readonly #fonts = new Listed(fontOf({}));
+  readonly #fills = new Listed(
+    element('fill', {}, element('patternFill', { patternType: 'none' })),
+    element('fill', {}, element('patternFill', { patternType: 'gray125' })),
+  );
+  readonly #borders = new Listed(borderOf({}));
+  readonly #formats: string[] = [];
+  readonly #cells = new Listed(element('xf', { numFmtId: 0, fontId: 0, fillId: 0, borderId: 0, xfId: 0 }));
+
+  id({ look = {}, format, align }: BookCell): number {
+    if (Object.keys(look).length === 0 && format === undefined && align === undefined) return 0;
+    const font = this.#fonts.place(fontOf(look));
+    const fill = look.fill === undefined ? 0 : this.#fills.place(solid(look.fill));
+    const border = this.#borders.place(borderOf(look));
+    const indent = look.indent;
+    const alignment =
+      align || indent ? element('alignment', { horizontal: align ?? 'left', indent: indent || undefined }) : '';
+    return this.#cells.place(
+      element(
+        'xf',
+        {
+          ...{ numFmtId: this.#format(format), fontId: font, fillId: fill, borderId: border, xfId: 0 },
+          ...{ applyNumberFormat: 1, applyFont: 1, applyFill: 1, applyBorder: 1 },
+          applyAlignment: alignment ? 1 : undefined,
+        },
+        alignment,
+      ),
+    );
+  }
+
+  #format(format: string | undefined): number {
+    if (format === undefined || format === 'General') return 0;
+    const found = this.#formats.indexOf(format);
+    return FIRST_FORMAT + (found >= 0 ? found : this.#formats.push(format) - 1);
+  }
+
+  xml(): string {
+    const formats = this.#formats.map((formatCode, index) =>
+      element('numFmt', { numFmtId: FIRST_FORMAT + index, formatCode }),
+    );
+    const judged = JUDGED.map((look) => {
+      const { color, fill, bold, italic } = JUDGED_LOOKS[look];
+      const marks = [bold ? element('b') : '', italic ? element('i') : '', colour('color', color)];
+      const ground = element('patternFill', { patternType: 'solid' }, colour('bgColor', fill));
+      return element('dxf', {}, element('font', {}, ...marks), element('fill', {}, ground));
+    });
+    return part(
+      element(
+        'styleSheet',
+        { xmlns: NAMESPACE },
+        formats.length > 0 ? element('numFmts', { count: formats.length }, ...formats) : '',
+        this.#fonts.element('fonts'),
+        this.#fills.element('fills'),
+        this.#borders.element('borders'),
+        element('cellStyleXfs', { count: 1 }, element('xf', { numFmtId: 0, fontId: 0, fillId: 0, borderId: 0 })),
+        this.#cells.element('cellXfs'),
+        element('cellStyles', { count: 1 }, element('cellStyle', { name: 'Normal', xfId: 0, builtinId: 0 })),
+        element('dxfs', { count: judged.length }, ...judged),
+      ),
+    );
+  }
+}
+
+function fontOf({ bold, italic, size = 11, color }: NonNullable<BookCell['look']>): string {
+  const marks = [bold ? element('b') : '', italic ? element('i') : '', element('sz', { val: size })];
+  return element('font', {}, ...marks, color ? colour('color', color) : '', element('name', { val: 'Calibri' }));
+}
+
+function borderOf({ border, underline }: NonNullable<BookCell['look']>): string {
+  const sides = (['left', 'right', 'top', 'bottom'] as const).map((name) =>
+    side(name, border ?? (name === 'bottom' ? underline : undefined)),
+  );
+  return element('border', {}, ...sides, element('diagonal'));
+}
