@@ -5,14 +5,13 @@ import { openSite } from '../site.js';
 
 const FOLDER = path('docs/pictures');
 
-async function selectCell(page: Page, address: string): Promise<void> {
+async function selectCell(page: Page, place: string): Promise<void> {
   const box = page.getByLabel('Address or name of the cell');
-  await box.fill(address);
+  await box.fill(place);
   await box.press('Enter');
-  await page.locator('.pb-selected', { hasText: address }).waitFor();
 }
 
-/** Draws the pictures of the README from the built workbook, as a person would see it. */
+// The pictures of the README, from the built workbook as a person sees it: npm run build, then npm run pictures.
 const site = await openSite();
 const browser = await chromium.connect(site.browser.wsEndpoint());
 const context = await browser.newContext({
@@ -25,19 +24,17 @@ mkdirSync(FOLDER, { recursive: true });
 await page.goto(`${site.address}/workbook.html`);
 await page.locator('html[data-grid="ready"]').waitFor({ state: 'attached' });
 
-await selectCell(page, 'newDose');
-await page.locator('.pb-selected').getByRole('heading').first().waitFor();
+await selectCell(page, 'C17');
+await page.getByText('Explain POWDER.').first().waitFor();
+// The picture is taken of the finished page, with nothing still moving.
+await page.waitForTimeout(1000);
 await page.screenshot({ path: `${FOLDER}/workbook.png` });
 
-await selectCell(page, 'curve');
-await page.getByRole('figure').first().waitFor();
-await page.screenshot({ path: `${FOLDER}/run.png` });
-
 await page.getByRole('tab', { name: 'Check' }).click();
-await page.getByRole('button', { name: /check/i }).first().click();
-await page.waitForTimeout(1500);
+await page.locator('.pb-check .pb-primary').click();
+await page.locator('.pb-check [role="status"]:not(:empty)').waitFor();
 await page.screenshot({ path: `${FOLDER}/check.png` });
 await browser.close();
 await site.close();
-console.log(`Drawn into docs/pictures: workbook.png, run.png, check.png`);
+console.log('Drawn into docs/pictures: workbook.png, check.png');
 process.exit(0);
