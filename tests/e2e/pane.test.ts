@@ -140,8 +140,12 @@ describe('the pane in Excel', () => {
 
   it('speaks German and reads a decimal comma where Excel does', async () => {
     const page = await open({ locale: 'de-DE' });
+    await page.getByRole('searchbox').fill('Standzeit');
+    await page.getByText('Wie lange hält ein Lauf (Standzeit), und was beendet ihn?').waitFor();
+    await page.getByRole('searchbox').fill('');
     await choose(page, 'DRYMASS');
-    const mass = page.getByLabel('Mass', { exact: true });
+    await page.getByText('Trockenmasse in einem Pulver bekannter Feuchte.').waitFor();
+    const mass = page.getByLabel('Masse', { exact: true });
     await mass.fill('1.200,5');
     await page.getByText('=POWDER.DRYMASS(1200,5;0,65)').waitFor();
     await mass.fill('1.2');
