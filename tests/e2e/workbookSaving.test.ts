@@ -83,6 +83,36 @@ describe('the saved workbook', () => {
     await expect.poll(() => workbook.selected()).toContain('mine');
   });
 
+  it('is exchanged with the one before in one step, or a page that dies between two would lose one of them', async () => {
+    await workbook.addSheet();
+    await workbook.enter('A1', 'mine');
+    const exchange = async (name: string) => {
+      await workbook.saved();
+      const left = workbook.page.waitForEvent('load', { timeout: 10_000 });
+      // The storage takes one more change from this page and then nothing, as if the page had died.
+      await workbook.page.evaluate(() => {
+        const { transaction } = IDBDatabase.prototype;
+        let changes = 0;
+        IDBDatabase.prototype.transaction = function (names, mode, options) {
+          if (mode === 'readwrite' && ++changes > 1) throw new DOMException('gone', 'InvalidStateError');
+          return transaction.call(this, names, mode, options);
+        };
+      });
+      await workbook.page.getByRole('button', { name }).click();
+      await workbook.confirm(name);
+      await left;
+      await gridReady(workbook.page);
+    };
+    await exchange('Start afresh');
+    expect(await workbook.tabs()).toEqual(['Dosing']);
+    await exchange('Bring back');
+    expect(await workbook.tabs()).toEqual(['Dosing', 'Sheet 1']);
+    await exchange('Bring back');
+    expect(await workbook.tabs()).toEqual(['Dosing']);
+    await exchange('Bring back');
+    expect(await workbook.tabs()).toEqual(['Dosing', 'Sheet 1']);
+  });
+
   it('is kept aside when it cannot be read, and the user is told', async () => {
     await workbook.saved();
     await damage({ saved: 'once', workbook: 'nothing of use' });

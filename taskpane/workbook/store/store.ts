@@ -1,5 +1,5 @@
 import type { IWorkbookData } from '@univerjs/core';
-import { createStore, del, get, set, setMany, type UseStore } from 'idb-keyval';
+import { createStore, get, set, setMany, type UseStore } from 'idb-keyval';
 import { forgetLastMoment, readLastMoment } from './lastMoment.js';
 import { isSaved, later, type Saved } from './saved.js';
 
@@ -19,6 +19,9 @@ function store(): UseStore {
   opened ??= createStore('powderbook', 'workbooks');
   return opened;
 }
+
+/** All of them or none, in one transaction: a page may be closed at any moment. An entry of undefined reads as none. */
+const put = (entries: Readonly<Record<string, unknown>>): Promise<void> => setMany(Object.entries(entries), store());
 
 export async function load(): Promise<Loaded> {
   let saved: unknown;
@@ -40,28 +43,20 @@ export async function save(saved: Saved): Promise<void> {
 /** Moves a workbook that cannot be opened out of the way, under a key of its own. Returns the key. */
 export async function setAside(): Promise<string> {
   const key = `workbook set aside ${new Date().toISOString()}`;
-  await set(key, await get<unknown>(CURRENT, store()), store());
-  await del(CURRENT, store());
+  await put({ [key]: await get<unknown>(CURRENT, store()), [CURRENT]: undefined });
   return key;
 }
 
 /** Makes room for a new workbook; the old one is kept as the one before. */
 export async function startAfresh(): Promise<void> {
-  await set(BEFORE, await get<unknown>(CURRENT, store()), store());
-  await del(CURRENT, store());
+  await put({ [BEFORE]: await get<unknown>(CURRENT, store()), [CURRENT]: undefined });
 }
 
 /** Puts another workbook in the place of the present one, which is kept as the one before: both or neither. */
 export async function replaceBy(workbook: IWorkbookData): Promise<void> {
   const current = await get<unknown>(CURRENT, store());
   const saved: Saved = { saved: new Date().toISOString(), workbook };
-  await setMany(
-    [
-      [BEFORE, current],
-      [CURRENT, saved],
-    ],
-    store(),
-  );
+  await put({ [BEFORE]: current, [CURRENT]: saved });
 }
 
 export async function hasBefore(): Promise<boolean> {
@@ -71,6 +66,5 @@ export async function hasBefore(): Promise<boolean> {
 /** Exchanges the present workbook and the one before. */
 export async function bringBack(): Promise<void> {
   const [before, current] = [await get<unknown>(BEFORE, store()), await get<unknown>(CURRENT, store())];
-  await set(CURRENT, before, store());
-  await set(BEFORE, current, store());
+  await put({ [CURRENT]: before, [BEFORE]: current });
 }
