@@ -1,5 +1,6 @@
 import { LifecycleService, LifecycleStages } from '@univerjs/core';
 import { bootGrid } from '../../taskpane/workbook/grid/boot.js';
+import { loadLocale } from '../../taskpane/workbook/grid/locale.js';
 import { blankSheet, workbookData } from '../../taskpane/workbook/grid/workbookData.js';
 
 // The engine alone, with the plugins that the workbook uses and an empty sheet: what no page of ours can undercut.
@@ -7,8 +8,10 @@ const container = document.getElementById('workbook');
 if (container) {
   container.replaceChildren();
   container.style.height = '90vh';
+  const functions = { metadata: [], bound: new Map() };
+  const locale = await loadLocale('en');
   const data = workbookData(blankSheet('first', 'Sheet'));
-  const grid = bootGrid(container, data, { metadata: [], bound: new Map() }, false);
+  const grid = bootGrid({ container, data, functions, locale, darkMode: false });
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   document.documentElement.dataset.grid = 'ready';
 }

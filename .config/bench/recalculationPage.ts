@@ -4,6 +4,7 @@ import { bindAll } from '../../functions/bind.js';
 import { metadata } from '../../functions/metadata.js';
 import { answers } from '../../taskpane/workbook/formula/cellError.js';
 import { bootGrid } from '../../taskpane/workbook/grid/boot.js';
+import { loadLocale } from '../../taskpane/workbook/grid/locale.js';
 import { blankSheet, workbookData } from '../../taskpane/workbook/grid/workbookData.js';
 
 const ROWS = 10_000;
@@ -47,8 +48,9 @@ async function recalculated(formulas: readonly Formula[], spilled: boolean): Pro
   container.replaceChildren();
   container.style.height = '90vh';
   const sheet = { ...blankSheet('first', 'Sheet'), rowCount: ROWS + 10, cellData: cells(formulas, spilled) };
+  const locale = await loadLocale('en');
   const functions = { metadata: metadata('').functions, bound: bindAll(answers) };
-  const grid = bootGrid(container, workbookData(sheet), functions, false);
+  const grid = bootGrid({ container, data: workbookData(sheet), functions, locale, darkMode: false });
   const settled = () => grid.api.getFormula().onCalculationResultApplied(60_000);
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   await settled();

@@ -1,12 +1,14 @@
 import type { CellStyle, ChartSeries, SheetChart, StarterSheet } from '../../src/sheets/sheet.js';
 import type { CellContent, Cells } from './cell.js';
-import type { Reference } from './reference.js';
+import type { RangeReference, Reference } from './reference.js';
 import type { ReadingOptions, WorkbookContents } from './workbookContents.js';
 
 export interface Selection {
   readonly sheet: string;
   readonly address: string;
   readonly formula?: string;
+  /** The cell whose formula fills this one, where its answer spills into it. */
+  readonly spilledFrom?: { readonly place: RangeReference; readonly formula: string };
   readonly value: CellContent;
   /** The sentence behind an error value, where the host can tell it. */
   readonly message?: string;
@@ -41,10 +43,7 @@ export interface ShownChart extends Omit<SheetChart, 'place' | 'series'> {
   })[];
 }
 
-/** Why nothing was written: there is something in the cells. The pane then offers to write all the same. */
-export class NotEmpty extends Error {}
-
-/** All that the pane asks of a workbook. Excel and the embedded workbook each have one. */
+/** All that the pane asks of a workbook. Excel and the embedded workbook each have one. Refusals are a `Refusal`. */
 export interface Host {
   readonly name: 'excel' | 'embedded';
   selection(): Promise<Selection>;
@@ -61,7 +60,7 @@ export interface Host {
    */
   read(references: readonly Reference[]): Promise<readonly (Cells | undefined)[]>;
   /**
-   * Refuses with a `NotEmpty`, and a sentence, where it would overwrite cells that are not empty; a place of the
+   * Refuses with a `NotEmpty` where it would overwrite cells that are not empty; a place of the
    * block that holds nothing has to be free too, since an answer may spill there.
    */
   write(block: Block, options?: { readonly overwrite?: boolean }): Promise<{ readonly address: string }>;

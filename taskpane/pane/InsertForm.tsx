@@ -19,15 +19,12 @@ interface Props {
 
 /** The worked example as a form: its values can be changed, are checked as in a cell, and go into the sheet. */
 export function InsertForm({ calculation, host }: Props) {
-  const { texts, formats } = useSetting();
+  const { texts, formats, writing } = useSetting();
   const example = useMemo(() => exampleDraft(calculation, formats), [calculation, formats]);
   const [draft, setDraft] = useState(example);
   const form = useRef<HTMLFormElement>(null);
   const changed = Object.keys(example).some((field) => draft[field] !== example[field]);
-  const { handed, problems } = useMemo(
-    () => readDraft(calculation, draft, formats.notation),
-    [calculation, draft, formats],
-  );
+  const { handed, problems } = useMemo(() => readDraft(calculation, draft, writing), [calculation, draft, writing]);
   const fine = Object.keys(problems).length === 0;
   const answer = useMemo(() => (fine ? evaluateCells(calculation, handed) : undefined), [calculation, handed, fine]);
   const laidOut = useMemo(() => layOut(calculation, handed), [calculation, handed]);

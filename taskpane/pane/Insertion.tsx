@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { type Host, NotEmpty } from '../host/host.js';
+import type { Host } from '../host/host.js';
+import { NotEmpty } from '../host/refusal.js';
 import type { LaidOut } from './block.js';
 import { sentenceFrom } from './sentenceFrom.js';
 import { useSetting } from './setting.js';

@@ -1,30 +1,31 @@
 import { useId } from 'preact/hooks';
 import type { NumberInput, OneCellInput } from '../../src/core/input.js';
 import { readNumber } from '../workbook/entry/number.js';
+import type { Writing } from '../workbook/entry/writing.js';
 import { ChoiceField } from './ChoiceField.js';
 import { Described, describedBy } from './Described.js';
 import type { FieldProps } from './fieldProps.js';
-import { type Formats, unitBeside } from './formats.js';
+import { unitBeside } from './formats.js';
 import { RangeBar } from './RangeBar.js';
 import { useSetting } from './setting.js';
 import { Verdict } from './Verdict.js';
 
 /** The number in a field; undefined where there is none. */
-function numberIn(text: string, input: NumberInput, { notation }: Formats): number | undefined {
+function numberIn(text: string, input: NumberInput, writing: Writing): number | undefined {
   if (text.trim() === '') return input.preset;
-  const entry = readNumber(text, notation);
+  const entry = readNumber(text, writing);
   return entry.kind === 'number' ? entry.value : undefined;
 }
 
 export function OneCellField({ name, input, draft, problems, onField }: FieldProps<OneCellInput>) {
-  const { texts, formats } = useSetting();
+  const { texts, formats, writing } = useSetting();
   const id = useId();
   const text = draft[name] ?? '';
   const problem = problems[name];
   if (input.kind === 'choice')
     return <ChoiceField id={id} input={input} text={text} problem={problem} onText={(next) => onField(name, next)} />;
   const bounds = input.kind === 'number' ? input : undefined;
-  const value = bounds && numberIn(text, bounds, formats);
+  const value = bounds && numberIn(text, bounds, writing);
   const remark =
     bounds?.preset !== undefined
       ? texts.card.preset(formats.amount(bounds.preset, bounds.unit))

@@ -1,4 +1,5 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { rangeText } from '../host/address.js';
 import type { CellContent, Host, Selection } from '../host/host.js';
 import { FormulaCode } from './FormulaCode.js';
 import { Heading } from './Heading.js';
@@ -31,13 +32,18 @@ const inWords = (value: CellContent, { texts, formats }: Setting): string => {
 };
 
 /** The sentence behind an error: the host's own, or what such an error means with us. */
-function sentenceOf({ message, value, formula }: Selection, { texts, host }: Setting): string | undefined {
+function sentenceOf({ message, value, ...selection }: Selection, { texts, host }: Setting): string | undefined {
   if (message) return message;
+  const { formula } = sourceOf({ ...selection, value });
   if (typeof value !== 'string' || !formula?.toUpperCase().includes('POWDER.')) return undefined;
   const meaning = Object.entries(texts.help.error).find(([error]) => error === value)?.[1];
   const telling = value === '#VALUE!' || value === '#N/A';
   return meaning && (telling && host === 'excel' ? `${meaning} ${texts.help.whereExcel}` : meaning);
 }
+
+/** The cell whose formula gives what the selected one shows. */
+const sourceOf = ({ spilledFrom, ...own }: Selection): Selection =>
+  spilledFrom ? { ...own, formula: spilledFrom.formula, address: rangeText(spilledFrom.place) } : own;
 
 interface Props {
   readonly host: Host;
@@ -48,8 +54,10 @@ export function SelectedCell({ host, onExplain }: Props) {
   const setting = useSetting();
   const { texts } = setting;
   const selection = useSelection(host);
-  const reading = useReading(selection?.formula !== undefined);
-  const ids = reading?.readFormula(selection?.formula ?? '').ids ?? [];
+  // A cell within an answer is explained by the formula that fills it.
+  const source = useMemo(() => selection && sourceOf(selection), [selection]);
+  const reading = useReading(source?.formula !== undefined);
+  const ids = reading?.readFormula(source?.formula ?? '').ids ?? [];
   const [explaining, setExplaining] = useState(true);
   const sentence = selection && sentenceOf(selection, setting);
   const title = selection?.value === '#N/A' ? texts.selected.noAnswer : texts.selected.refused;
@@ -68,11 +76,11 @@ export function SelectedCell({ host, onExplain }: Props) {
         </div>
         {selection ? (
           <dl>
-            {selection.formula && (
+            {source?.formula && (
               <div>
-                <dt>{texts.selected.formula}</dt>
+                <dt>{selection.spilledFrom ? texts.selected.formulaIn(source.address) : texts.selected.formula}</dt>
                 <dd>
-                  <FormulaCode text={selection.formula} />
+                  <FormulaCode text={source.formula} />
                 </dd>
               </div>
             )}
@@ -102,10 +110,10 @@ export function SelectedCell({ host, onExplain }: Props) {
             {texts.selected.explain(`POWDER.${id}`)}
           </button>
         ))}
-        {reading && selection && ids.length > 0 && <reading.PictureOf host={host} selection={selection} />}
+        {reading && source && ids.length > 0 && <reading.PictureOf host={host} selection={source} />}
       </section>
-      {reading && selection && ids.length > 0 && (
-        <reading.Explanation host={host} selection={selection} open={explaining} onOpen={setExplaining} />
+      {reading && source && ids.length > 0 && (
+        <reading.Explanation host={host} selection={source} open={explaining} onOpen={setExplaining} />
       )}
     </>
   );

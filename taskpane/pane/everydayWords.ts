@@ -1,10 +1,10 @@
 /** Words of a question that say nothing about which function answers it, in English and German. */
 export const PASSED_OVER: ReadonlySet<string> = new Set(
   `a about all am an and any are as at be by can could did do does enough for from get give go goes going had has have
-  how i if in into is it its just know me must my need now of off on one or our out please set should so some take tell
+  gets how i if in into is many much new old often per reach reaches it its just know me must my need now of off on one or our out please set should so some take tell
   than that the their them then there they this to too use want was we what when where which who why will with would
   you your
-  aber als am an auf aus bei bin brauche braucht das dem den der des die dies ein eine einem einen einer er es fur hat
+  aber als am an ein einstellen neu neue neuen neuer neues stelle stellen viel viele auf aus bei bin brauche braucht das dem den der des die dies ein eine einem einen einer er es fur hat
   ich ihr im in ist kann man mein meine meinem meinen meiner mit muss noch oder sein sie sind soll um und uns unser von
   wann warum was welche welcher welches wenn wer werden wie wieso wir wird wo zu zum zur`.split(/\s+/),
 );
@@ -46,7 +46,14 @@ const SAYINGS: readonly (readonly [said: string, meant: string])[] = [
   ['sulphite sulfite so2 sulphur sulfit', 'sulphite'],
   ['iron lead arsenic metal eisen blei metall', 'metal iron'],
   ['label declare deklarieren etikett', 'declare label'],
-  ['unit units convert einheit umrechnen', 'unit'],
+  ['unit units convert ppm mbar psi einheit umrechnen', 'unit'],
+  ['permeable durchlassig', 'permeability'],
+  ['pay pays worth lohnt worthwhile', 'saves saving worth'],
+  ['dearer teurer uncertain sure unsicher sicher', 'uncertain sure'],
+  ['fit fits room space passt platz', 'room thick depth'],
+  ['leaf leaves candle candles septum', 'septum candle'],
+  ['wetter', 'moister moist'],
+  ['trial trials log reading readings versuch', 'log run'],
   ['water wasser', 'water'],
   ['delivery lieferung', 'delivery'],
   ['year jahr', 'year'],
@@ -62,5 +69,7 @@ const MEANT: ReadonlyMap<string, readonly string[]> = new Map(
 /** Any one of these in a declaration will do for a word of a question. */
 export const meantBy = (word: string): readonly string[] => {
   const singular = word.length > 4 && word.endsWith('s') ? [word.slice(0, -1)] : [];
-  return [word, ...singular, ...(MEANT.get(word) ?? [])];
+  // German writes words together: a Dosierpumpe is a Pumpe.
+  const last = MEANT.has(word) ? word : [...MEANT.keys()].find((key) => key.length > 4 && word.endsWith(key));
+  return [word, ...singular, ...(MEANT.get(last ?? word) ?? [])];
 };

@@ -11,6 +11,9 @@ const labelsOf = (input: Input): readonly string[] =>
 type Say = (english: string) => string;
 
 interface Words {
+  readonly id: string;
+  /** What a label weighs: a plan has so many that any word is among them. */
+  readonly byLabel: number;
   /** Id, question and summary: what a function is for. */
   readonly about: string;
   /** Labels of inputs and answers as well. */
@@ -22,7 +25,8 @@ function wordsOf({ id, summary, question, inputs, output }: Calculation, say: Sa
   const told = [summary, question];
   const about = plain([`POWDER.${id}`, ...told, ...told.map(say)].join('\n'));
   const labels = [...Object.values(inputs).flatMap(labelsOf), ...answers];
-  return { about, all: `${about}\n${plain([...labels, ...labels.map(say)].join('\n'))}` };
+  const byLabel = Object.values(inputs).some(({ kind }) => kind === 'plan') ? 0.4 : 0.7;
+  return { id: plain(id), byLabel, about, all: `${about}\n${plain([...labels, ...labels.map(say)].join('\n'))}` };
 }
 
 /** Words as a declaration has them: a short one only where a word begins, or `rise` would be found in `comprise`. */
@@ -37,27 +41,41 @@ function questionWords(query: string): readonly string[] {
   return telling.length > 0 ? telling : words;
 }
 
+/** How well one word fits one calculation: its name, then what it is for, then its labels; a saying less than the word. */
+function likeness(word: string, { id, about, all, byLabel }: Words): number {
+  if (word.length > 2 && id.includes(word)) return 1.2;
+  if (has(about, word)) return 1;
+  const meant = meantBy(word);
+  if (meant.some((one) => has(about, one))) return 0.9;
+  return meant.some((one) => has(all, one)) ? byLabel : 0;
+}
+
+/** Shown beside the best: what fits at least this much of what it does, and no more than so many. */
+const NEAR = 0.5;
+const MOST = 12;
+
 /**
- * The families with those of their calculations that fit the query best: all of its words occur, as they are or as
- * everyday words for something that occurs; where no calculation has all of them, those that have the most.
+ * The families with those of their calculations that fit the query, the best first. Each word weighs the more, the
+ * fewer calculations it fits; one that fits none is passed over.
  */
 export function search(families: readonly Family[], query: string, say: Say = (text) => text): readonly Family[] {
   const words = questionWords(query);
   if (words.length === 0) return families;
+  const all = families.flatMap(({ calculations }) => calculations).map((one) => [one, wordsOf(one, say)] as const);
   const scores = new Map<Calculation, number>();
-  for (const one of families.flatMap(({ calculations }) => calculations)) {
-    const { about, all } = wordsOf(one, say);
-    const plainly = words.every((word) => all.includes(word));
-    const meant = words.map(meantBy);
-    const inAll = meant.filter((any) => any.some((word) => has(all, word))).length;
-    const inAbout = meant.filter((any) => any.some((word) => has(about, word))).length;
-    // Half of a question's words at least; what a function is for weighs more than its labels.
-    const score = plainly ? words.length * 2 : inAll * 2 >= words.length ? inAll + inAbout : 0;
-    if (score > 0) scores.set(one, score);
+  for (const word of words) {
+    const fits = all.map(([one, texts]) => [one, likeness(word, texts)] as const).filter(([, how]) => how > 0);
+    const weight = Math.log(1 + all.length / Math.max(1, fits.length));
+    for (const [one, how] of fits) scores.set(one, (scores.get(one) ?? 0) + how * weight);
   }
-  const best = Math.max(0, ...scores.values());
-  const fits = (one: Calculation) => (scores.get(one) ?? 0) >= Math.max(1, best);
+  const ranked = [...scores].sort(([, one], [, other]) => other - one).map(([one]) => one);
+  const least = NEAR * Math.max(0, ...scores.values());
+  const shown = ranked.slice(0, MOST).filter((one) => (scores.get(one) ?? 0) >= least);
   return families
-    .map((family) => ({ ...family, calculations: family.calculations.filter(fits) }))
-    .filter(({ calculations }) => calculations.length > 0);
+    .map((family) => ({ ...family, calculations: shown.filter((one) => family.calculations.includes(one)) }))
+    .filter(({ calculations }) => calculations.length > 0)
+    .sort(
+      (one, other) =>
+        shown.indexOf(one.calculations[0] as Calculation) - shown.indexOf(other.calculations[0] as Calculation),
+    );
 }

@@ -2,11 +2,14 @@ import { german } from '../../functions/german/index.js';
 import { charts } from './charts.de.js';
 import { check } from './check.de.js';
 import type { Texts } from './dictionary.js';
+import { entry } from './entry.de.js';
 import { explain } from './explain.de.js';
+import { host } from './host.de.js';
 import { open } from './open.de.js';
 import { picture } from './picture.de.js';
 import { save } from './save.de.js';
 import { share } from './share.de.js';
+import { workbook } from './workbook.de.js';
 
 /** Every word of the pane that no declaration holds, in German. */
 export const de: Texts = {
@@ -24,6 +27,7 @@ export const de: Texts = {
     yes: 'WAHR',
     no: 'FALSCH',
     formula: 'Formel',
+    formulaIn: (address) => `Formel in ${address}, die auch diese Zelle füllt`,
     value: 'Wert',
     refused: 'Abgelehnt',
     noAnswer: 'Keine Antwort',
@@ -33,9 +37,12 @@ export const de: Texts = {
   picture,
   check,
   charts,
+  entry,
+  host,
   open,
   save,
   share,
+  workbook,
   list: {
     search: 'Funktionen suchen',
     hint: 'Ein Name, ein Wort oder eine Frage: Wie lange dauert mein Lauf?',

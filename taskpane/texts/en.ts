@@ -1,10 +1,13 @@
 import { charts } from './charts.en.js';
 import { check } from './check.en.js';
+import { entry } from './entry.en.js';
 import { explain } from './explain.en.js';
+import { host } from './host.en.js';
 import { open } from './open.en.js';
 import { picture } from './picture.en.js';
 import { save } from './save.en.js';
 import { share } from './share.en.js';
+import { workbook } from './workbook.en.js';
 
 /** Every word of the pane that no declaration holds, in English. Its shape is what another language must fill. */
 export const en = {
@@ -23,6 +26,7 @@ export const en = {
     yes: 'TRUE',
     no: 'FALSE',
     formula: 'Formula',
+    formulaIn: (address: string) => `Formula in ${address}, which fills this cell too`,
     value: 'Value',
     refused: 'Refused',
     noAnswer: 'No answer',
@@ -32,9 +36,12 @@ export const en = {
   picture,
   check,
   charts,
+  entry,
+  host,
   open,
   save,
   share,
+  workbook,
   list: {
     search: 'Search functions',
     hint: 'A name, a word, or a question: how long does my run last?',

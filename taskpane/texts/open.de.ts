@@ -8,9 +8,8 @@ export const open: Texts['open'] = {
   busy: 'Wird gelesen …',
   title: (file) => `${file} öffnen?`,
   confirm: 'Öffnen',
-  cancel: 'Abbrechen',
   question:
-    'Die Arbeitsmappe aus der Datei tritt an die Stelle dieser hier. Diese wird aufgehoben, und „Bring back“ tauscht die beiden.',
+    'Die Arbeitsmappe aus der Datei tritt an die Stelle dieser hier. Diese wird aufgehoben, und „Zurückholen“ tauscht die beiden.',
   opened: (file) => `${file} ist geöffnet.`,
   leftOut: (parts) => `Nicht aus der Datei übernommen: ${parts}.`,
   storage: 'Der Speicher des Browsers hat nicht geantwortet. Alles bleibt, wie es ist.',

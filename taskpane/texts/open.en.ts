@@ -6,7 +6,6 @@ export const open = {
   busy: 'Reading…',
   title: (file: string) => `Open ${file}?`,
   confirm: 'Open',
-  cancel: 'Cancel',
   question:
     'The workbook in the file takes the place of this one. This one is kept, and “Bring back” exchanges the two.',
   opened: (file: string) => `${file} is open.`,

@@ -5,6 +5,7 @@ import { dosing } from '../../src/sheets/dosing.js';
 import { embeddedHost } from '../host/embedded.js';
 import type { Host } from '../host/host.js';
 import { mountPane } from '../pane/mount.js';
+import { languageOf, loadTexts, type Texts } from '../texts/texts.js';
 import { open } from './open.js';
 import type { Actions } from './shell/bar.js';
 import { moveWithF6 } from './shell/keys.js';
@@ -17,6 +18,7 @@ import { beginTrial } from './store/trial.js';
 
 const store = new Store();
 const page = document.documentElement;
+const { language } = navigator;
 let saving: Autosave | undefined;
 
 /** What the pane has put into the sheet should be seen, also where only one of the two has room. */
@@ -43,8 +45,8 @@ async function exchange(work: () => Promise<void>) {
   window.location.reload();
 }
 
-function start(container: HTMLElement, pane: HTMLElement) {
-  const opened = open({ store, container, starter: dosing, language: navigator.language });
+function start(container: HTMLElement, pane: HTMLElement, words: Texts) {
+  const opened = open({ store, container, starter: dosing, language, words });
   void mountPane(pane, showingSheet(embeddedHost(opened.then(({ workbook }) => workbook))));
   moveWithF6(store, pane, () => store.state.workbook?.focus());
   opened.then(
@@ -54,14 +56,14 @@ function start(container: HTMLElement, pane: HTMLElement) {
     },
     (cause: unknown) => {
       page.dataset.grid = 'failed';
-      store.set({ failed: `The grid could not start: ${cause instanceof Error ? cause.message : String(cause)}` });
+      store.set({ failed: words.workbook.gridFailed(cause instanceof Error ? cause.message : String(cause)) });
     },
   );
 }
 
-const root = document.getElementById('workbook');
-if (root) {
-  root.replaceChildren();
+async function show(root: HTMLElement) {
+  const texts = await loadTexts(language);
+  page.lang = languageOf(language);
   const actions: Actions = {
     startAfresh: () => exchange(startAfresh),
     bringBack: () => exchange(bringBack),
@@ -74,5 +76,10 @@ if (root) {
         tellAfterReload(notice);
       }),
   };
-  render(<Shell store={store} actions={actions} onPlaces={start} />, root);
+  const begin = (grid: HTMLElement, pane: HTMLElement) => start(grid, pane, texts);
+  root.replaceChildren();
+  render(<Shell store={store} actions={actions} texts={texts} onPlaces={begin} />, root);
 }
+
+const root = document.getElementById('workbook');
+if (root) void show(root);

@@ -1,5 +1,6 @@
 import type { IWorkbookData } from '@univerjs/core';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
+import type { Texts } from '../texts/texts.js';
 import type { OpenedWorkbook } from './grid/opened.js';
 import type { Store } from './shell/state.js';
 import type { Autosave } from './store/autosave.js';
@@ -13,6 +14,7 @@ interface Opening {
   readonly container: HTMLElement;
   readonly starter: StarterSheet;
   readonly language: string;
+  readonly words: Texts;
 }
 
 interface Opened {
@@ -21,51 +23,44 @@ interface Opened {
 }
 
 /** Moves a damaged workbook out of the way, so that the next save does not write over it. */
-async function keepAside(store: Store): Promise<boolean> {
+async function keepAside(store: Store, words: Texts): Promise<boolean> {
   const key = await setAside().catch(() => undefined);
-  store.tell(
-    key
-      ? `The saved workbook could not be opened. It is kept in this browser under “${key}”, and a new one was started.`
-      : 'The saved workbook could not be opened or moved aside. A new one was started, and it is not saved.',
-  );
+  store.tell(key ? words.workbook.keptAside(key) : words.workbook.notKeptAside);
   return key !== undefined;
 }
 
 /** Where the last start ended in a workbook from a file, the one before takes its place again. */
-async function leaveTrial(store: Store): Promise<void> {
+async function leaveTrial(store: Store, words: Texts): Promise<void> {
   if (!startTrial()) return;
   const back = await bringBack().then(
     () => true,
     () => false,
   );
-  if (back)
-    store.tell(
-      'The workbook from the file kept the page too busy. The one before is open again; nothing in it is lost.',
-    );
+  if (back) store.tell(words.workbook.trialLeft);
 }
 
 /** Opens the saved workbook, or a new one, and saves it from then on. */
-export async function open({ store, container, starter, language }: Opening): Promise<Opened> {
+export async function open({ store, container, starter, language, words }: Opening): Promise<Opened> {
   // The engine is the page's largest part by far; it loads while the rest is already there.
   const writes = mayWrite();
   const [{ startGrid }, loaded, mine] = await Promise.all([
     import(/* webpackChunkName: "grid" */ './grid/start.js'),
     // Only the page that may write exchanges workbooks: another one may still be busy with the one on trial.
-    writes.then((may) => (may ? leaveTrial(store) : undefined)).then(load),
+    writes.then((may) => (may ? leaveTrial(store, words) : undefined)).then(load),
     writes,
   ]);
   let saves = loaded.kind !== 'unavailable';
   const notice = takeNotice();
   const boot = (saved: IWorkbookData | undefined) =>
-    startGrid({ container, saved, starter, language, tell: (message) => store.tell(message) });
+    startGrid({ container, saved, starter, language, words, tell: (message) => store.tell(message) });
   let workbook: OpenedWorkbook;
   try {
-    if (loaded.kind === 'unreadable') saves = await keepAside(store);
+    if (loaded.kind === 'unreadable') saves = await keepAside(store, words);
     workbook = await boot(loaded.kind === 'saved' ? loaded.workbook : undefined);
     if (notice) store.tell(notice);
   } catch (cause) {
     if (loaded.kind !== 'saved') throw cause;
-    saves = await keepAside(store);
+    saves = await keepAside(store, words);
     container.replaceChildren();
     workbook = await boot(undefined);
   }

@@ -83,6 +83,31 @@ describe('the check of a workbook', () => {
     expect(took).toBeLessThan(2000);
   });
 
+  it('stops when told to, and keeps the list that stood there', async () => {
+    const { page, enter, go } = await open();
+    await enter('A1', '=POWDER.DRYMASS(-100,0.1)');
+    await check(page, 'This sheet');
+    await page.getByRole('tab', { name: 'Functions' }).click();
+    await go('C1');
+    const formulas = Array.from({ length: 20 }, () => '=POWDER.DRYMASS(100,0.1)').join('\t');
+    await paste(page, Array.from({ length: 900 }, () => formulas).join('\n'));
+    await page.getByRole('tab', { name: 'Check' }).click();
+    // Both clicks from within the page: the work is over within a second.
+    await page.evaluate(async () => {
+      const press = (name: string) => {
+        const button = [...document.querySelectorAll('button')].find(({ textContent }) => textContent === name);
+        button?.click();
+        return button !== undefined;
+      };
+      press('Check now');
+      while (!press('Cancel')) await new Promise((go) => setTimeout(go, 5));
+    });
+    await panel(page).getByText('The check was cancelled.').waitFor();
+    await panel(page).getByText('Refused inputs (1)').waitFor();
+    expect(await page.getByRole('button', { name: 'Check now' }).isEnabled()).toBe(true);
+    expect(await panel(page).getByRole('progressbar').count()).toBe(0);
+  });
+
   it('can be used by keyboard alone, and axe finds nothing in it', async () => {
     const { page, enter, selected, violations } = await open({ bypassCSP: true });
     await enter('B2', '=POWDER.DRYMASS(-100,0.1)');

@@ -62,6 +62,17 @@ describe('the explanation of the selected cell', () => {
     await expect.poll(() => inner.getByRole('heading').allTextContents()).toEqual(['POWDER.SWAPDOSE']);
   });
 
+  it('explains a cell that an answer spills into by the formula that fills it', async () => {
+    const { enter, go, explained, selected } = await open();
+    await enter('A1', '=POWDER.DRYMASS({100;200},10%)');
+    await go('A2');
+    await expect.poll(selected).toContain('Formula in A1, which fills this cell too');
+    expect(await selected()).toContain('180');
+    await expect.poll(() => explained.textContent()).toContain('POWDER.DRYMASS');
+    await go('A3');
+    await expect.poll(() => explained.count()).toBe(0);
+  });
+
   it('says which part only the workbook can calculate', async () => {
     const { enter, explained } = await open();
     await enter('A1', '=POWDER.BODYFEED(MAX(100,300),90)');

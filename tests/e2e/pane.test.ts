@@ -149,7 +149,7 @@ describe('the pane in Excel', () => {
     await mass.fill('1.200,5');
     await page.getByText('=POWDER.DRYMASS(1200,5;0,65)').waitFor();
     await mass.fill('1.2');
-    await page.getByText(/^1\.2 is not a number here, where the decimal mark is “,”/).waitFor();
+    await page.getByText('1.2 ist hier keine Zahl; das Dezimalzeichen ist „,“. Schreiben Sie 1,2').waitFor();
     expect(await page.evaluate(() => document.documentElement.lang)).toBe('de');
   });
 });

@@ -1,13 +1,35 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { de } from '../../taskpane/texts/de.js';
 import { openWorkbook } from './workbookPage.js';
 
-describe('typing with a decimal comma', () => {
+describe('the page in German', () => {
   let workbook: Awaited<ReturnType<typeof openWorkbook>>;
   beforeAll(async () => {
     workbook = await openWorkbook({ locale: 'de-DE', permissions: ['clipboard-read', 'clipboard-write'] });
     await workbook.addSheet();
   });
   afterAll(() => workbook.close());
+
+  it('speaks German in its bar, its tabs, its questions and the engine’s own parts', async () => {
+    const { page } = workbook;
+    expect(await page.locator('html').getAttribute('lang')).toBe('de');
+    const { startAfresh, tabs, parts, saving, cancel, grid } = de.workbook;
+    await page.getByRole('status').getByText(saving.saved).waitFor();
+    await page.getByRole('button', { name: de.save.button }).waitFor();
+    await page.getByRole('separator', { name: parts.width }).waitFor();
+    await page.getByRole('button', { name: startAfresh.button }).click();
+    const question = page.getByRole('dialog', { name: startAfresh.title });
+    await question.getByText(startAfresh.text).waitFor();
+    await question.getByRole('button', { name: cancel }).click();
+    expect(await workbook.tabs()).toEqual(['Dosing', tabs.newName('1')]);
+    await page.getByRole('button', { name: tabs.rename }).click();
+    await page.getByLabel(tabs.name).fill('Dosing');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => workbook.notice()).toContain(tabs.notRenamed(tabs.takenName('Dosing')));
+    await page.getByRole('button', { name: grid.names }).click();
+    await page.getByText('Namen verwalten').waitFor();
+    await page.keyboard.press('Escape');
+  });
 
   it('reads 0,65 as it is meant, and 1.200 as twelve hundred', async () => {
     await workbook.enter('A1', '0,65');
@@ -19,7 +41,7 @@ describe('typing with a decimal comma', () => {
   it('refuses 1.2, keeps what stood there and says what was typed', async () => {
     await workbook.enter('B1', '7');
     await workbook.enter('B1', '1.2');
-    await expect.poll(() => workbook.notice()).toContain('Not entered in B1: 1.2 is not a number here');
+    await expect.poll(() => workbook.notice()).toContain('In B1 nicht eingetragen: 1.2 ist hier keine Zahl');
     await expect.poll(() => workbook.selected()).toMatch(/7$/);
   });
 
@@ -27,7 +49,9 @@ describe('typing with a decimal comma', () => {
     await workbook.enter('C1', '=POWDER.DRYMASS(100;0,65)');
     await expect.poll(() => workbook.selected()).toMatch(/35/);
     await workbook.enter('C2', '=POWDER.DRYMASS(100,65)');
-    await expect.poll(() => workbook.notice()).toContain('=POWDER.DRYMASS(100,65) — 100,65 can be read');
+    await expect
+      .poll(() => workbook.notice())
+      .toContain('=POWDER.DRYMASS(100,65) — 100,65 lässt sich auf mehr als eine Weise lesen');
     expect(await workbook.selected()).not.toContain('DRYMASS');
   });
 
@@ -47,7 +71,7 @@ describe('typing with a decimal comma', () => {
     await workbook.page.keyboard.press('Control+v');
     await expect
       .poll(() => workbook.notice())
-      .toContain('Pasted as text, since it is not clear which number is meant: 1.2');
+      .toContain('Als Text eingefügt, da nicht klar ist, welche Zahl gemeint ist: 1.2');
     await workbook.enter('G1', '=E1*F1');
     await expect.poll(() => workbook.selected()).toContain('600');
   });

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { en } from '../../taskpane/texts/en.js';
 import { partsOf, rows, type TextParts, words, zipped } from '../workbook/xlsx/handMade.js';
 import { gridReady, openWorkbook } from './workbookPage.js';
 
@@ -70,7 +71,7 @@ describe('opening an .xlsx file', () => {
     await question.waitFor();
     expect(await question.textContent()).toContain(words.leftOut(words.parts.charts));
     expect(await workbook.violations()).toEqual([]);
-    await workbook.confirm(words.cancel);
+    await workbook.confirm(en.workbook.cancel);
     await question.waitFor({ state: 'detached' });
     expect(await workbook.tabs()).toEqual(['Dosing']);
     // The same file can be chosen again.

@@ -2,6 +2,9 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { de } from '../../taskpane/texts/de.js';
+import { en } from '../../taskpane/texts/en.js';
+import { languageOf } from '../../taskpane/texts/texts.js';
 import { visit } from './browser.js';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -10,17 +13,18 @@ const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 export async function openWorkbook(options: BrowserContextOptions = {}) {
   const { page, problems, close } = await visit('workbook.html', { locale: 'en-GB', ...options });
   await gridReady(page);
-  return { page, problems, close, ...actionsOn(page) };
+  return { page, problems, close, ...actionsOn(page, options.locale) };
 }
 
 export async function gridReady(page: Page) {
   await page.locator('html[data-grid="ready"]').waitFor({ state: 'attached', timeout: 40_000 });
 }
 
-export function actionsOn(page: Page) {
+export function actionsOn(page: Page, locale = 'en-GB') {
+  const words = { en, de }[languageOf(locale)].workbook;
   const selected = page.locator('.pb-selected');
   const go = async (address: string) => {
-    const box = page.getByLabel('Address or name of the cell');
+    const box = page.getByLabel(words.grid.address);
     await box.fill(address);
     await box.press('Enter');
     await expect.poll(() => selected.textContent()).toContain(address);
@@ -39,7 +43,7 @@ export function actionsOn(page: Page) {
     selected: async () => (await selected.textContent()) ?? '',
     saved: () => page.locator('[data-saving="saved"]').waitFor(),
     notice: async () => (await page.locator('.workbook-notice').textContent()) ?? '',
-    addSheet: () => page.getByRole('button', { name: 'Add sheet' }).click(),
+    addSheet: () => page.getByRole('button', { name: words.tabs.add }).click(),
     show: (sheet: string) => page.locator('.workbook-tabs').getByRole('button', { name: sheet, exact: true }).click(),
     tabs: () => page.locator('.workbook-tabs li').allTextContents(),
     async confirm(name: string) {

@@ -4,8 +4,9 @@ import type { Calculation } from '../../src/core/calculation.js';
 import { evaluateCells, handOver } from '../../src/core/evaluate.js';
 import { layOut } from '../../taskpane/pane/block.js';
 import { exampleDraft } from '../../taskpane/pane/draft.js';
-import { formatsFor } from '../../taskpane/pane/formats.js';
 import { readDraft } from '../../taskpane/pane/readDraft.js';
+import { settingFor } from '../../taskpane/pane/setting.js';
+import { en } from '../../taskpane/texts/en.js';
 import { CellError, call } from '../functions/answers.js';
 import { inASheet } from './blockCells.js';
 
@@ -15,17 +16,17 @@ const named = (id: string): Calculation => {
   return found;
 };
 const texts = (id: string, draft = {}) => {
-  const formats = formatsFor('en-GB');
+  const { formats, writing } = settingFor(en, 'en-GB', 'embedded');
   const example = { ...exampleDraft(named(id), formats), ...draft };
-  return layOut(named(id), readDraft(named(id), example, formats.notation).handed);
+  return layOut(named(id), readDraft(named(id), example, writing).handed);
 };
 const plain = (answer: unknown) =>
   JSON.stringify(answer, (_, value) => (value instanceof CellError ? value.message : (value?.none ?? value)));
 
 describe.each(catalogue.map((one) => [one.id, one] as const))('the block of %s', (id, calculation) => {
   // A decimal comma must not change what is written.
-  const formats = formatsFor('de-DE');
-  const read = readDraft(calculation, exampleDraft(calculation, formats), formats.notation);
+  const { formats, writing } = settingFor(en, 'de-DE', 'embedded');
+  const read = readDraft(calculation, exampleDraft(calculation, formats), writing);
 
   it('starts from an example that no field refuses', () => {
     expect(read.problems).toEqual({});

@@ -1,6 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { cellReference } from '../../taskpane/host/address.js';
 import { excelHost } from '../../taskpane/host/excel.js';
-import { type Block, NotEmpty, type Selection } from '../../taskpane/host/host.js';
+import type { Block, Selection } from '../../taskpane/host/host.js';
+import { NotEmpty } from '../../taskpane/host/refusal.js';
 import { blankSheet } from './blankSheet.js';
 import { collection } from './collection.js';
 import type { FakeBook, FakeSheet } from './fakeBook.js';
@@ -8,6 +10,7 @@ import { fakeExcel } from './fakeExcel.js';
 import { fakeRange } from './fakeRange.js';
 import { loadable } from './loadable.js';
 import { recorded } from './recorded.js';
+import { said } from './said.js';
 
 let book: FakeBook;
 const sheet = (name = 'Sheet1') => book.sheets.get(name) as FakeSheet;
@@ -16,6 +19,7 @@ beforeEach(() => {
   const fake = fakeExcel({ loadable, fakeRange, collection, recorded, blankSheet });
   book = fake.book;
   vi.stubGlobal('Excel', fake.Excel);
+  vi.stubGlobal('Office', fake.Office);
 });
 afterEach(() => vi.unstubAllGlobals());
 
@@ -37,6 +41,31 @@ describe('the selected cell in Excel', () => {
       formula: '=POWDER.DRYMASS(100,65)',
       value: '#VALUE!',
     });
+  });
+
+  const spilling = () => {
+    sheet().contents.set('1,0', '=POWDER.DRYMASS(D1:D3,0.1)');
+    sheet().contents.set('3,0', 90);
+    sheet().spills.set('1,0', [3, 1]);
+    book.active = { sheet: 'Sheet1', row: 3, column: 0 };
+  };
+
+  it('is told with the formula that spills into it, and where that stands', async () => {
+    spilling();
+    expect(await excelHost().selection()).toEqual({
+      sheet: 'Sheet1',
+      address: 'A4',
+      spilledFrom: { place: cellReference('Sheet1', 1, 0), formula: '=POWDER.DRYMASS(D1:D3,0.1)' },
+      value: 90,
+    });
+    book.active = { sheet: 'Sheet1', row: 1, column: 0 };
+    expect(await excelHost().selection()).toMatchObject({ address: 'A2', formula: '=POWDER.DRYMASS(D1:D3,0.1)' });
+  });
+
+  it('is told without it where Excel is too old to know', async () => {
+    spilling();
+    book.knowsSpills = false;
+    expect(await excelHost().selection()).toEqual({ sheet: 'Sheet1', address: 'A4', value: 90 });
   });
 
   it('is null where the cell is blank', async () => {
@@ -92,7 +121,7 @@ describe('writing a block into Excel', () => {
     sheet().contents.set('1,2', 7);
     const refusal = excelHost().write(block);
     await expect(refusal).rejects.toBeInstanceOf(NotEmpty);
-    await expect(refusal).rejects.toThrow('A1:C2 is not empty: something stands in C2. Nothing was written.');
+    expect(await said(refusal)).toContain('A1:C2 is not empty: something stands in C2. Nothing was written.');
     expect([...sheet().contents]).toEqual([['1,2', 7]]);
   });
 
@@ -118,11 +147,11 @@ describe('writing a block into Excel', () => {
 
   it('says in a sentence that a cell is being edited', async () => {
     book.editing = true;
-    await expect(excelHost().write(block)).rejects.toThrow('A cell is being edited: finish the entry, then try again.');
+    expect(await said(excelHost().write(block))).toContain('A cell is being edited: finish the entry, then try again.');
   });
 
   it('says in a sentence that the block does not fit', async () => {
     book.active = { sheet: 'Sheet1', row: 1_048_575, column: 0 };
-    await expect(excelHost().write(block)).rejects.toThrow(/does not fit on the sheet/);
+    expect(await said(excelHost().write(block))).toMatch(/does not fit on the sheet/);
   });
 });

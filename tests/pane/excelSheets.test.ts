@@ -17,6 +17,7 @@ beforeEach(() => {
   const fake = fakeExcel({ loadable, fakeRange, collection, recorded, blankSheet });
   book = fake.book;
   vi.stubGlobal('Excel', fake.Excel);
+  vi.stubGlobal('Office', fake.Office);
 });
 afterEach(() => vi.unstubAllGlobals());
 

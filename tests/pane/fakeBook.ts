@@ -7,6 +7,8 @@ export interface FakeBook {
   active: { sheet: string; row: number; column: number };
   /** While true, every request is refused, as in Excel while a cell is edited. */
   editing: boolean;
+  /** Whether this Excel has the functions of dynamic arrays; without them a call to one is refused. */
+  knowsSpills: boolean;
   /** Requests made so far. */
   syncs: number;
   select(row: number, column: number): Promise<void>;

@@ -31,6 +31,7 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded, blankShee
     tables: new Map(),
     active: { sheet: 'Sheet1', row: 0, column: 0 },
     editing: false,
+    knowsSpills: true,
     syncs: 0,
     async select(row, column) {
       book.active = { ...book.active, row, column };
@@ -186,7 +187,11 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded, blankShee
   };
   const Office = {
     HostType: { Excel: 'Excel' },
-    context: { contentLanguage: 'en-GB', displayLanguage: 'en-GB' },
+    context: {
+      contentLanguage: 'en-GB',
+      displayLanguage: 'en-GB',
+      requirements: { isSetSupported: () => book.knowsSpills },
+    },
     onReady: async () => ({ host: 'Excel', platform: 'OfficeOnline' }),
   };
   return { book, Excel, Office };

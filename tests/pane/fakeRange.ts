@@ -118,6 +118,23 @@ export function fakeRange(
       const missing = loadable(coded, queue, { isNullObject: () => true });
       return down && right ? fakeRange(tools, queue, where, down, right) : missing;
     },
+    getSpillParentOrNullObject: (): unknown => {
+      const anchor = () => {
+        if (!book.knowsSpills) throw coded('ApiNotFound');
+        return [...sheet().spills].find(([from, [down, right]]) => {
+          const [top = 0, left = 0] = from.split(',').map(Number);
+          const { row, column } = where();
+          return row >= top && row < top + down && column >= left && column < left + right;
+        })?.[0];
+      };
+      const place = () => (anchor() ?? '0,0').split(',').map(Number) as [number, number];
+      return loadable(coded, queue, {
+        isNullObject: () => anchor() === undefined,
+        rowIndex: () => place()[0],
+        columnIndex: () => place()[1],
+        formulas: () => [[sheet().contents.get(place().join()) ?? '']],
+      });
+    },
     getColumn: (column: number): unknown =>
       fakeRange(tools, queue, () => ({ ...where(), column: where().column + column }), rows, 1),
   });

@@ -3,14 +3,15 @@ import { catalogue } from '../../src/catalogue.js';
 import type { Calculation } from '../../src/core/calculation.js';
 import { layOut } from '../../taskpane/pane/block.js';
 import { exampleDraft } from '../../taskpane/pane/draft.js';
-import { formatsFor } from '../../taskpane/pane/formats.js';
 import { formulaText } from '../../taskpane/pane/formulaText.js';
 import { readDraft } from '../../taskpane/pane/readDraft.js';
+import { settingFor } from '../../taskpane/pane/setting.js';
+import { en } from '../../taskpane/texts/en.js';
 
 const typed = (id: string, locale = 'en-GB', changes = {}) => {
   const calculation = catalogue.find((one) => one.id === id) as Calculation;
-  const formats = formatsFor(locale);
-  const { handed } = readDraft(calculation, { ...exampleDraft(calculation, formats), ...changes }, formats.notation);
+  const { formats, writing } = settingFor(en, locale, 'embedded');
+  const { handed } = readDraft(calculation, { ...exampleDraft(calculation, formats), ...changes }, writing);
   return formulaText(calculation, handed, layOut(calculation, handed), formats.notation);
 };
 

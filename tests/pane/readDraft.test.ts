@@ -2,13 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/catalogue.js';
 import type { Calculation } from '../../src/core/calculation.js';
 import { exampleDraft } from '../../taskpane/pane/draft.js';
-import { formatsFor } from '../../taskpane/pane/formats.js';
 import { readDraft } from '../../taskpane/pane/readDraft.js';
+import { settingFor } from '../../taskpane/pane/setting.js';
+import { en } from '../../taskpane/texts/en.js';
 
 const read = (id: string, changes: Record<string, string>, locale = 'en-GB') => {
   const calculation = catalogue.find((one) => one.id === id) as Calculation;
-  const formats = formatsFor(locale);
-  return readDraft(calculation, { ...exampleDraft(calculation, formats), ...changes }, formats.notation);
+  const { formats, writing } = settingFor(en, locale, 'embedded');
+  return readDraft(calculation, { ...exampleDraft(calculation, formats), ...changes }, writing);
 };
 
 describe('a form', () => {

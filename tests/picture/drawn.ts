@@ -8,6 +8,7 @@ import { formatsFor } from '../../taskpane/pane/formats.js';
 import { draw } from '../../taskpane/pane/picture/draw.js';
 import { speechFor } from '../../taskpane/pane/picture/speech.js';
 import { readDraft } from '../../taskpane/pane/readDraft.js';
+import { settingFor } from '../../taskpane/pane/setting.js';
 import { de } from '../../taskpane/texts/de.js';
 import { en } from '../../taskpane/texts/en.js';
 import { languageOf } from '../../taskpane/texts/texts.js';
@@ -18,12 +19,12 @@ export const calculationOf = (id: string) => {
   return found;
 };
 
-const formats = formatsFor('en-GB');
+const { formats, writing } = settingFor(en, 'en-GB', 'embedded');
 
 /** The inputs of an example as the pane lays them out, some of them given otherwise. */
 function handedFor(id: string, changed: Readonly<Record<string, Handed>>): Readonly<Record<string, Handed>> {
   const calculation = calculationOf(id);
-  return { ...readDraft(calculation, exampleDraft(calculation, formats), formats.notation).handed, ...changed };
+  return { ...readDraft(calculation, exampleDraft(calculation, formats), writing).handed, ...changed };
 }
 
 /** What the library answers to an example, some of its inputs given otherwise. */

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { en } from '../../taskpane/texts/en.js';
 import { readEntry } from '../../taskpane/workbook/entry/entry.js';
 import { notationOf, written } from '../../taskpane/workbook/entry/notation.js';
 
-const read = (typed: string, locale: string, before?: string) => readEntry(typed, notationOf(locale), before);
+const read = (typed: string, locale: string, before?: string) =>
+  readEntry(typed, { notation: notationOf(locale), words: en.entry }, before);
 const value = (typed: string, locale: string) => {
   const entry = read(typed, locale);
   return entry.kind === 'number' ? entry.value : entry.kind;

@@ -1,13 +1,17 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { starterSheets } from '../../src/sheets/index.js';
-import { type Block, NotEmpty } from '../../taskpane/host/host.js';
+import type { Block } from '../../taskpane/host/host.js';
+import { NotEmpty } from '../../taskpane/host/refusal.js';
 import { workbookOf } from '../../taskpane/workbook/grid/place.js';
 import { insertStarter } from '../../taskpane/workbook/grid/sheets.js';
 import { writeBlock } from '../../taskpane/workbook/grid/write.js';
+import { said } from '../pane/said.js';
 import { type Calculated, calculateCells } from './headless.js';
 
 let sheet: Calculated;
 afterEach(() => sheet.dispose());
+
+const tried = () => said((async () => writeBlock(sheet.grid, block, false))());
 
 const block: Block = {
   rows: [
@@ -39,7 +43,7 @@ describe('a block written at the selection', () => {
     sheet = await calculateCells([[], [], ['', 'mine']]);
     workbookOf(sheet.grid).getActiveSheet().getRange('A1').activate();
     expect(() => writeBlock(sheet.grid, block, false)).toThrow(NotEmpty);
-    expect(() => writeBlock(sheet.grid, block, false)).toThrow('A1:B4 is not empty: something stands in B3.');
+    expect(await tried()).toBe('A1:B4 is not empty: something stands in B3. Nothing was written.');
     expect(sheet.at('A2').value).toBeNull();
     expect(sheet.at('B3').value).toBe('mine');
   });
@@ -51,7 +55,7 @@ describe('a block written at the selection', () => {
       ['', '', '', 3],
     ]);
     workbookOf(sheet.grid).getActiveSheet().getRange('A2').activate();
-    expect(() => writeBlock(sheet.grid, block, false)).toThrow('something stands in A2');
+    expect(await tried()).toContain('something stands in A2');
   });
 
   it('writes over everything when told to, and one undo brings it all back', async () => {
@@ -68,7 +72,7 @@ describe('a block written at the selection', () => {
   it('is refused where the sheet ends', async () => {
     sheet = await calculateCells([['first']]);
     workbookOf(sheet.grid).getActiveSheet().getRange('A4999').activate();
-    expect(() => writeBlock(sheet.grid, block, false)).toThrow('do not fit');
+    expect(await tried()).toContain('do not fit');
   });
 });
 

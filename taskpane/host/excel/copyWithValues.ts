@@ -1,3 +1,4 @@
+import { Refusal } from '../refusal.js';
 import { copyName } from '../sheetName.js';
 import { takeAway } from './insertSheet.js';
 import { readRows, usedRanges } from './readAll.js';
@@ -17,7 +18,7 @@ export async function copyWithValues(ending: string): Promise<{ readonly name: s
       const [used] = await usedRanges(context, [source]);
       const { values } = used ? await readRows(context, used, () => {}) : { values: [] };
       if (values.some((line) => line.includes(BUSY))) {
-        throw new Error('Excel is still calculating this sheet: wait until no cell shows #BUSY!, then try again.');
+        throw new Refusal(({ busy }) => busy);
       }
       const name = copyName(
         source.name,

@@ -1,4 +1,5 @@
 import type { Reference } from '../reference.js';
+import { Refusal } from '../refusal.js';
 import { rangesOf } from './read.js';
 
 /** Shows the sheet of a place and selects it. */
@@ -7,7 +8,7 @@ export const goTo = (reference: Reference): Promise<void> =>
     const [range] = await rangesOf(context, [reference]);
     range?.load(['isNullObject']);
     await context.sync();
-    if (!range || range.isNullObject) throw new Error('This place is not in the workbook any more.');
+    if (!range || range.isNullObject) throw new Refusal(({ gone }) => gone);
     range.worksheet.activate();
     range.select();
     await context.sync();

@@ -1,21 +1,38 @@
+import { cellReference } from '../address.js';
 import type { CellContent, Selection } from '../host.js';
+
+/** Where a formula's answer spills to is known from this version of Excel on. */
+const knowsSpills = () => Office.context.requirements.isSetSupported('ExcelApi', '1.12');
+
+const PLACE = ['rowIndex', 'columnIndex'];
 
 /** The active cell: it exists even where several areas are selected. */
 export const selection = (): Promise<Selection> =>
   Excel.run(async (context) => {
     const cell = context.workbook.getActiveCell();
-    cell.load(['address', 'formulas', 'values']);
+    cell.load(['address', 'formulas', 'values', ...PLACE]);
     cell.worksheet.load('name');
+    const anchor = knowsSpills() ? cell.getSpillParentOrNullObject() : undefined;
+    anchor?.load(['isNullObject', 'formulas', ...PLACE]);
     await context.sync();
-    const [[formula]] = cell.formulas as [[unknown]];
     const [[value]] = cell.values as [[CellContent]];
     return {
       sheet: cell.worksheet.name,
       address: cell.address.slice(cell.address.lastIndexOf('!') + 1),
-      ...(typeof formula === 'string' && formula.startsWith('=') ? { formula } : {}),
+      ...origin(cell, anchor),
       value: value === '' ? null : value,
     };
   });
+
+/** The cell's own formula, or the one that spills into it. */
+function origin(cell: Excel.Range, anchor: Excel.Range | undefined): Pick<Selection, 'formula' | 'spilledFrom'> {
+  const spills = anchor && !anchor.isNullObject ? anchor : cell;
+  const [[formula]] = spills.formulas as [[unknown]];
+  if (typeof formula !== 'string' || !formula.startsWith('=')) return {};
+  const { rowIndex, columnIndex } = spills;
+  if (rowIndex === cell.rowIndex && columnIndex === cell.columnIndex) return { formula };
+  return { spilledFrom: { place: cellReference(cell.worksheet.name, rowIndex, columnIndex), formula } };
+}
 
 type Stop = () => Promise<void>;
 

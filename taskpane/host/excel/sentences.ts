@@ -1,9 +1,11 @@
+import { Refusal, type Say } from '../refusal.js';
+
 /** What Excel's own error codes mean to the person at the sheet. */
-const SENTENCES: Readonly<Record<string, string>> = {
-  InvalidOperationInCellEditMode: 'A cell is being edited: finish the entry, then try again.',
-  AccessDenied: 'The sheet or workbook is protected: lift the protection, then try again.',
-  InvalidArgument: 'The block does not fit on the sheet from the selected cell on: select a cell further up or left.',
-  RequestAborted: 'Excel broke off the request: try again.',
+const REASONS: Readonly<Record<string, Say>> = {
+  InvalidOperationInCellEditMode: ({ editing }) => editing,
+  AccessDenied: (words) => words.protected,
+  InvalidArgument: ({ noRoomInExcel }) => noRoomInExcel,
+  RequestAborted: ({ brokenOff }) => brokenOff,
 };
 
 interface CodedError {
@@ -18,12 +20,13 @@ const isCoded = (error: unknown): error is CodedError =>
   typeof error.code === 'string' &&
   'message' in error;
 
-/** Runs a call to Excel; what Excel refuses is thrown on as a sentence. */
+/** Runs a call to Excel; what Excel refuses is thrown on as a refusal with a sentence. */
 export async function inSentences<T>(call: () => Promise<T>): Promise<T> {
   try {
     return await call();
   } catch (error) {
     if (!isCoded(error)) throw error;
-    throw new Error(SENTENCES[error.code] ?? `Excel refused: ${error.message}`, { cause: error });
+    const { code, message } = error;
+    throw new Refusal(REASONS[code] ?? ((words) => words.excel(message)), { cause: error });
   }
 }

@@ -1,5 +1,6 @@
 import { a1 } from '../a1.js';
-import { type Block, type BlockCell, NotEmpty } from '../host.js';
+import type { Block, BlockCell } from '../host.js';
+import { NotEmpty } from '../refusal.js';
 import { contentOf, rectangle } from './contents.js';
 import { dress } from './looks.js';
 import { points } from './points.js';
@@ -21,7 +22,7 @@ export const write = ({ rows }: Block, overwrite: boolean): Promise<{ address: s
     const at = (row: number, column: number) => a1(anchor.rowIndex + row, anchor.columnIndex + column);
     const address = place(range.address);
     const taken = overwrite ? undefined : firstTaken(range.formulas, at);
-    if (taken) throw new NotEmpty(`${address} is not empty: something stands in ${taken}. Nothing was written.`);
+    if (taken) throw new NotEmpty(address, taken);
 
     // Formats first: a cell that was made text before would keep a formula as text.
     range.numberFormat = cells.map((row) => row.map(({ format }) => format ?? 'General'));

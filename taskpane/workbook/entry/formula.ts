@@ -1,4 +1,4 @@
-import type { Notation } from './notation.js';
+import type { Writing } from './writing.js';
 
 export type FormulaEntry =
   | { readonly kind: 'formula'; readonly formula: string }
@@ -29,11 +29,9 @@ function tokens(formula: string): Token[] {
 
 const isNumber = ({ text }: Token) => /^\d/.test(text);
 const refusal = (message: string): FormulaEntry => ({ kind: 'refused', message });
-const unclear = (text: string) =>
-  refusal(`${text} can be read in more than one way. Separate inputs with “;” and write decimals with “,”.`);
 
 /** Separators are “;”: the notation of a language with a decimal comma. */
-function withSemicolons(all: readonly Token[], { decimal }: Notation): FormulaEntry {
+function withSemicolons(all: readonly Token[], { notation: { decimal }, words }: Writing): FormulaEntry {
   let formula = '';
   for (const token of all) {
     const { text, inside } = token;
@@ -42,10 +40,10 @@ function withSemicolons(all: readonly Token[], { decimal }: Notation): FormulaEn
       (inside === 'array' && text.includes(',')) ||
       (decimal === '.' && isNumber(token) && text.includes(','))
     ) {
-      return refusal('Inputs are separated by both “;” and “,” here. Use one of them.');
+      return refusal(words.bothSeparators);
     }
     if (isNumber(token) && decimal === ',' && !DECIMAL_COMMA.test(text)) {
-      return refusal(`${text} is not a number here, where the decimal mark is “,”.`);
+      return refusal(words.noNumber(text, decimal));
     }
     if (text === ';' && inside !== 'array') formula += ',';
     else formula += isNumber(token) ? text.replace(',', '.') : text;
@@ -54,7 +52,7 @@ function withSemicolons(all: readonly Token[], { decimal }: Notation): FormulaEn
 }
 
 /** No “;” in it: either the grid's own notation, or decimal commas outside any list of inputs. */
-function withCommas(all: readonly Token[], known: ReadonlySet<string>): FormulaEntry {
+function withCommas(all: readonly Token[], known: ReadonlySet<string>, { words }: Writing): FormulaEntry {
   const numbers = all.filter(isNumber).flatMap(({ text }) => text.split(','));
   const points = numbers.some((text) => DECIMAL_POINT.test(text) && !GROUPED.test(text));
   let formula = '';
@@ -62,10 +60,11 @@ function withCommas(all: readonly Token[], known: ReadonlySet<string>): FormulaE
     const { text, inside } = token;
     const separated = isNumber(token) && !known.has(text) && /[.,]/.test(text);
     if (!separated) formula += text;
-    else if (text.split(',').some((part) => GROUPED.test(part) && !known.has(part))) return unclear(text);
+    else if (text.split(',').some((part) => GROUPED.test(part) && !known.has(part)))
+      return refusal(words.unclear(text));
     else if (!text.includes(',') || points) formula += text;
     else if (inside === 'none' && DECIMAL_COMMA.test(text)) formula += text.replace(',', '.');
-    else return unclear(text);
+    else return refusal(words.unclear(text));
   }
   return { kind: 'formula', formula };
 }
@@ -74,10 +73,10 @@ function withCommas(all: readonly Token[], known: ReadonlySet<string>): FormulaE
  * A typed formula in the grid's own notation (decimal point, comma between inputs). `before` is the cell's
  * formula so far, shown in that notation while it is edited: numbers taken over from it keep their meaning.
  */
-export function readFormula(typed: string, notation: Notation, before = ''): FormulaEntry {
+export function readFormula(typed: string, writing: Writing, before = ''): FormulaEntry {
   const all = tokens(typed);
-  if (all.some(({ text, inside }) => text === ';' && inside !== 'array')) return withSemicolons(all, notation);
-  if (notation.decimal === '.') return { kind: 'formula', formula: typed };
+  if (all.some(({ text, inside }) => text === ';' && inside !== 'array')) return withSemicolons(all, writing);
+  if (writing.notation.decimal === '.') return { kind: 'formula', formula: typed };
   const known = tokens(before).filter(isNumber);
-  return withCommas(all, new Set(known.map(({ text }) => text)));
+  return withCommas(all, new Set(known.map(({ text }) => text)), writing);
 }

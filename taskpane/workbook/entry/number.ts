@@ -1,4 +1,5 @@
 import { type Notation, written } from './notation.js';
+import type { Writing } from './writing.js';
 
 export type NumberEntry =
   | { readonly kind: 'number'; readonly value: number; readonly percent: boolean; readonly decimals: number }
@@ -17,7 +18,8 @@ function pattern({ decimal, groups }: Notation): RegExp {
 }
 
 /** Reads what was typed as a number of this notation; what could be read in two ways is refused. */
-export function readNumber(typed: string, notation: Notation): NumberEntry {
+export function readNumber(typed: string, writing: Writing): NumberEntry {
+  const { notation } = writing;
   const text = typed.trim();
   if (!LOOKS_NUMERIC.test(text)) return { kind: 'text' };
   const match = pattern(notation).exec(text);
@@ -32,17 +34,17 @@ export function readNumber(typed: string, notation: Notation): NumberEntry {
     const value = Number(percent ? `${plain}${/e/i.test(plain) ? '' : 'e-2'}` : plain);
     return { kind: 'number', value, percent, decimals: match[3]?.length ?? 0 };
   }
-  return misread(text, notation);
+  return misread(text, writing);
 }
 
 /** One separator in a place where this notation has none: it may well be another country's decimal mark. */
-function misread(text: string, notation: Notation): NumberEntry {
+function misread(text: string, { notation, words }: Writing): NumberEntry {
   const foreign = /^([+-]?\d*)[.,](\d+)\s*%?$/.exec(text);
   if (!foreign) return { kind: 'text' };
   const value = Number(`${foreign[1]}.${foreign[2]}`);
   const percent = text.endsWith('%') ? ' %' : '';
   return {
     kind: 'refused',
-    message: `${text} is not a number here, where the decimal mark is “${notation.decimal}”. Write ${written(value, notation)}${percent} if that is meant.`,
+    message: `${words.noNumber(text, notation.decimal)} ${words.perhaps(`${written(value, notation)}${percent}`)}`,
   };
 }

@@ -26,7 +26,7 @@ import '@univerjs/sheets-conditional-formatting-ui/lib/index.css';
 import '@univerjs/sheets-data-validation-ui/lib/index.css';
 import { type Functions, registerCalculation } from '../formula/engine.js';
 import type { Messages } from '../formula/messages.js';
-import { locale, locales } from './locale.js';
+import type { Locale } from './locale.js';
 
 export interface Grid {
   readonly univer: Univer;
@@ -34,9 +34,17 @@ export interface Grid {
   readonly messages: Messages;
 }
 
+interface Boot {
+  readonly container: HTMLElement;
+  readonly data: IWorkbookData;
+  readonly functions: Functions;
+  readonly locale: Locale;
+  readonly darkMode: boolean;
+}
+
 /** Starts the engine in `container` with only its formula bar and cells; menus and tabs are the page's own. */
-export function bootGrid(container: HTMLElement, data: IWorkbookData, functions: Functions, darkMode: boolean): Grid {
-  const univer = new Univer({ locale, locales, darkMode, logLevel: LogLevel.ERROR });
+export function bootGrid({ container, data, functions, locale: { locale, words }, darkMode }: Boot): Grid {
+  const univer = new Univer({ locale, locales: { [locale]: words }, darkMode, logLevel: LogLevel.ERROR });
   univer.registerPlugin(UniverRenderEnginePlugin);
   univer.registerPlugin(UniverUIPlugin, {
     container,

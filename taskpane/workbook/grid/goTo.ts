@@ -1,6 +1,7 @@
 import { referenceOf } from '../../formula/references.js';
 import { Unknown } from '../../formula/unknown.js';
 import type { RangeReference, Reference } from '../../host/reference.js';
+import { Refusal } from '../../host/refusal.js';
 import type { Grid } from './boot.js';
 import { workbookOf } from './place.js';
 
@@ -18,7 +19,7 @@ export function goTo(grid: Grid, reference: Reference): void {
   const workbook = workbookOf(grid);
   const place = rectangle(grid, reference);
   const sheet = place && workbook.getSheetByName(place.sheet);
-  if (!place || !sheet) throw new Error('This place is not in the workbook any more.');
+  if (!place || !sheet) throw new Refusal(({ gone }) => gone);
   workbook.setActiveSheet(sheet);
   const { top, left } = place;
   const last = { row: place.bottom ?? sheet.getLastRow(), column: place.right ?? sheet.getLastColumn() };

@@ -1,7 +1,7 @@
 import { CellValueType, type ICellData } from '@univerjs/core';
 import { IEditorBridgeService } from '@univerjs/sheets-ui';
 import { readEntry } from '../entry/entry.js';
-import type { Notation } from '../entry/notation.js';
+import type { Writing } from '../entry/writing.js';
 import type { Grid } from './boot.js';
 import { entryCell } from './entryCell.js';
 import { cellsOfText } from './pastedText.js';
@@ -10,15 +10,15 @@ import { activeCell, workbookOf } from './place.js';
 /** The engine marks what was copied inside this workbook; that needs no reading. */
 const OWN_COPY = /data-copy-id/;
 
-function pastedCell(text: string, notation: Notation, refused: string[]): ICellData {
-  const entry = readEntry(text, notation);
+function pastedCell(text: string, writing: Writing, refused: string[]): ICellData {
+  const entry = readEntry(text, writing);
   if (entry.kind !== 'refused') return entryCell(entry, text, undefined);
   refused.push(text);
   return { v: text, t: CellValueType.FORCE_STRING, f: null, si: null, p: null };
 }
 
 /** Reads pasted text in the user's notation. What cannot be read stays text, and is told of. */
-export function readPasting(grid: Grid, container: HTMLElement, notation: Notation, tell: (message: string) => void) {
+export function readPasting(grid: Grid, container: HTMLElement, writing: Writing, tell: (message: string) => void) {
   const editor = grid.univer.__getInjector().get(IEditorBridgeService);
   const paste = (event: ClipboardEvent) => {
     const text = event.clipboardData?.getData('text/plain');
@@ -30,19 +30,18 @@ export function readPasting(grid: Grid, container: HTMLElement, notation: Notati
     const columns = Math.max(...rows.map((row) => row.length));
     const refused: string[] = [];
     const cells = rows.map((row) =>
-      Array.from({ length: columns }, (_, c) => pastedCell(row[c] ?? '', notation, refused)),
+      Array.from({ length: columns }, (_, c) => pastedCell(row[c] ?? '', writing, refused)),
     );
     const sheet = workbookOf(grid).getActiveSheet();
     const corner = activeCell(grid);
     if (corner.getRow() + rows.length > sheet.getMaxRows() || corner.getColumn() + columns > sheet.getMaxColumns()) {
-      tell(`Not pasted: ${rows.length} rows and ${columns} columns do not fit below and beside the selected cell.`);
+      tell(writing.words.doesNotFit(String(rows.length), String(columns)));
       return;
     }
     const target = sheet.getRange(corner.getRow(), corner.getColumn(), rows.length, columns);
     target.setValues(cells);
     target.activate();
-    if (refused.length > 0)
-      tell(`Pasted as text, since it is not clear which number is meant: ${refused.slice(0, 5).join('; ')}`);
+    if (refused.length > 0) tell(writing.words.pastedAsText(refused.slice(0, 5).join('; ')));
   };
   // The engine listens deep inside; this has to come first.
   container.addEventListener('paste', paste, { capture: true });

@@ -1,6 +1,7 @@
 import { SetFormulaCalculationResultMutation } from '@univerjs/engine-formula';
 import { SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation } from '@univerjs/sheets';
 import type { FWorksheet } from '@univerjs/sheets/facade';
+import { cellReference } from '../../host/address.js';
 import type { Selection } from '../../host/host.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
@@ -10,6 +11,8 @@ import { activeCell, address, isErrorCell, shownAt, workbookOf } from './place.j
 export function readCell(grid: Grid, sheet: FWorksheet, row: number, column: number): Selection {
   const { cell, origin } = shownAt(grid, sheet, row, column);
   const formula = origin ? sheet.getRange(origin.row, origin.column).getFormula() : '';
+  const own = origin?.row === row && origin.column === column;
+  const name = sheet.getSheetName();
   const message =
     origin && isErrorCell(cell)
       ? grid.messages.behind(
@@ -22,9 +25,13 @@ export function readCell(grid: Grid, sheet: FWorksheet, row: number, column: num
       : undefined;
   const note: unknown = sheet.getSheet().getCellRaw(row, column)?.custom?.note;
   return {
-    sheet: sheet.getSheetName(),
+    sheet: name,
     address: address(row, column),
-    ...(formula && origin?.row === row && origin.column === column ? { formula } : {}),
+    ...(origin && formula
+      ? own
+        ? { formula }
+        : { spilledFrom: { place: cellReference(name, origin.row, origin.column), formula } }
+      : {}),
     value: contentOf(cell),
     ...(message ? { message } : {}),
     ...(typeof note === 'string' ? { note } : {}),

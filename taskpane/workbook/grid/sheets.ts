@@ -1,10 +1,17 @@
 import { ICommandService } from '@univerjs/core';
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
+import type { Texts } from '../../texts/texts.js';
 import type { Grid } from './boot.js';
 import { setRules } from './judging.js';
 import { workbookOf } from './place.js';
 import { blankSheet, sheetData } from './workbookData.js';
+
+export type NameRefusal = (words: Texts['workbook']['tabs']) => string;
+
+/** What spreadsheet programs agree on. */
+const LONGEST = 31;
+const FORBIDDEN = '[]:*?/\\';
 
 const newId = () => crypto.randomUUID();
 const names = (grid: Grid) =>
@@ -44,18 +51,19 @@ export function insertStarter(grid: Grid, starter: StarterSheet): FWorksheet {
   return sheet;
 }
 
-export function insertBlank(grid: Grid): FWorksheet {
-  const name = freeName(grid, (number) => `Sheet ${number}`);
+export function insertBlank(grid: Grid, nameOf: (number: string) => string): FWorksheet {
+  const name = freeName(grid, (number) => nameOf(String(number)));
   return workbookOf(grid).insertSheet(name, { sheet: blankSheet(newId(), name) });
 }
 
-/** Why a sheet cannot have this name, in a sentence; or nothing. */
-export function nameRefusal(grid: Grid, id: string, name: string): string | undefined {
-  if (name.trim() === '') return 'A sheet needs a name.';
-  if (name.length > 31) return 'A sheet’s name has at most 31 characters.';
-  if (/[[\]:*?/\\]/.test(name)) return 'A sheet’s name cannot have any of [ ] : * ? / \\ in it.';
+/** Why a sheet cannot have this name; or nothing. */
+export function nameRefusal(grid: Grid, id: string, name: string): NameRefusal | undefined {
+  if (name.trim() === '') return ({ noName }) => noName;
+  if (name.length > LONGEST) return ({ longName }) => longName(String(LONGEST));
+  if ([...FORBIDDEN].some((mark) => name.includes(mark)))
+    return ({ markInName }) => markInName([...FORBIDDEN].join(' '));
   const same = workbookOf(grid)
     .getSheets()
     .some((sheet) => sheet.getSheetId() !== id && sheet.getSheetName().toLowerCase() === name.trim().toLowerCase());
-  return same ? `Another sheet is called ${name.trim()}.` : undefined;
+  return same ? ({ takenName }) => takenName(name.trim()) : undefined;
 }

@@ -2,10 +2,11 @@ import { type IWorkbookData, LifecycleService, LifecycleStages } from '@univerjs
 import { bindAll } from '../../../functions/bind.js';
 import type { Metadata } from '../../../functions/metadata.js';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
-import { languageOf } from '../../texts/texts.js';
+import { languageOf, type Texts } from '../../texts/texts.js';
 import { notationOf } from '../entry/notation.js';
 import { answers } from '../formula/cellError.js';
 import { bootGrid } from './boot.js';
+import { loadLocale } from './locale.js';
 import { mendMarkup } from './markup.js';
 import { renewMessagesAfterMoves } from './moves.js';
 import { numberLocale } from './numberLocale.js';
@@ -22,6 +23,7 @@ interface Start {
   /** What a workbook starts with where nothing was saved. */
   readonly starter: StarterSheet;
   readonly language: string;
+  readonly words: Texts;
   tell(message: string): void;
 }
 
@@ -35,21 +37,22 @@ async function builtMetadata(language: string): Promise<Metadata> {
 }
 
 /** The engine with a workbook in it, ready to be typed into. */
-export async function startGrid({ container, saved, starter, language, tell }: Start): Promise<OpenedWorkbook> {
-  const functions = { metadata: (await builtMetadata(language)).functions, bound: bindAll(answers) };
-  const notation = notationOf(language);
+export async function startGrid({ container, saved, starter, language, words, tell }: Start): Promise<OpenedWorkbook> {
+  const [{ functions: metadata }, locale] = await Promise.all([builtMetadata(language), loadLocale(language)]);
+  const functions = { metadata, bound: bindAll(answers) };
+  const writing = { notation: notationOf(language), words: words.entry };
   const data = saved ?? workbookData(sheetData(starter, 'first'));
-  const grid = bootGrid(container, data, functions, dark().matches);
+  const grid = bootGrid({ container, data, functions, locale, darkMode: dark().matches });
   if (!saved) completeStarter(grid, workbookOf(grid).getActiveSheet(), starter);
-  if (notation.decimal === ',') workbookOf(grid).setNumfmtLocal(numberLocale(language));
-  readTyping(grid, notation, {
-    refuse: (where, typed, message) =>
-      tell(`Not entered in ${where}: ${message.startsWith(typed) ? '' : `${typed} — `}${message}`),
-    flag: (where, typed, message) => tell(`${typed} is entered in ${where}, but it will be refused: ${message}`),
+  if (writing.notation.decimal === ',') workbookOf(grid).setNumfmtLocal(numberLocale(language));
+  readTyping(grid, writing, {
+    refuse: (where, typed, reason) =>
+      tell(words.entry.refused(where, reason.startsWith(typed) ? reason : `${typed} — ${reason}`)),
+    flag: (...what) => tell(words.entry.flagged(...what)),
   });
-  readPasting(grid, container, notation, tell);
+  readPasting(grid, container, writing, tell);
   renewMessagesAfterMoves(grid);
-  mendMarkup(container);
+  mendMarkup(container, words.workbook);
   dark().addEventListener('change', ({ matches }) => grid.api.toggleDarkMode(matches));
   // Earlier it would take keys for a cell that cannot be seen or chosen yet.
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);

@@ -7,7 +7,7 @@ import {
 } from '@univerjs/sheets';
 import type { Grid } from './boot.js';
 import { workbookOf } from './place.js';
-import { insertBlank, nameRefusal } from './sheets.js';
+import { insertBlank, type NameRefusal, nameRefusal } from './sheets.js';
 
 export interface SheetTab {
   readonly id: string;
@@ -18,10 +18,11 @@ export interface SheetTab {
 export interface SheetTabs {
   watch(listener: (tabs: SheetTab[]) => void): () => void;
   show(id: string): void;
-  add(): void;
+  /** @param nameOf the name of the sheet with this number */
+  add(nameOf: (number: string) => string): void;
   remove(id: string): void;
   /** Why the sheet was not renamed; or nothing. */
-  rename(id: string, name: string): string | undefined;
+  rename(id: string, name: string): NameRefusal | undefined;
 }
 
 const CHANGES = new Set<string>([
@@ -51,7 +52,9 @@ export function sheetTabs(grid: Grid): SheetTabs {
       return () => subscription.dispose();
     },
     show: (id) => workbook.setActiveSheet(id),
-    add: () => insertBlank(grid),
+    add: (nameOf) => {
+      insertBlank(grid, nameOf);
+    },
     remove: (id) => workbook.deleteSheet(id),
     rename(id, name) {
       const refusal = nameRefusal(grid, id, name);

@@ -1,7 +1,8 @@
 import { CellValueType, type ICellData } from '@univerjs/core';
 import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/sheets';
 import { readEntry } from '../entry/entry.js';
-import { type Notation, written } from '../entry/notation.js';
+import { written } from '../entry/notation.js';
+import type { Writing } from '../entry/writing.js';
 import type { Grid } from './boot.js';
 import { entryCell } from './entryCell.js';
 import { address } from './place.js';
@@ -28,7 +29,8 @@ interface Told {
 }
 
 /** Reads what is typed in the user's notation, and shows numbers in it. */
-export function readTyping(grid: Grid, notation: Notation, { refuse, flag }: Told) {
+export function readTyping(grid: Grid, writing: Writing, { refuse, flag }: Told) {
+  const { notation } = writing;
   const interceptors = grid.univer.__getInjector().get(SheetInterceptorService);
 
   interceptors.writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
@@ -38,7 +40,7 @@ export function readTyping(grid: Grid, notation: Notation, { refuse, flag }: Tol
       const typed = typedText(cell);
       const before = worksheet.getCellRaw(row, col);
       if (typed === '' || typed.includes('\r')) return cell;
-      const entry = readEntry(typed, notation, before?.f ?? undefined);
+      const entry = readEntry(typed, writing, before?.f ?? undefined);
       if (entry.kind === 'refused') {
         refuse(address(row, col), typed, entry.message);
         return before;

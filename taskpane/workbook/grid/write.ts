@@ -1,5 +1,6 @@
 import { type ICellData, IUndoRedoService } from '@univerjs/core';
-import { type Block, type BlockCell, NotEmpty } from '../../host/host.js';
+import type { Block, BlockCell } from '../../host/host.js';
+import { NotEmpty, Refusal } from '../../host/refusal.js';
 import type { Grid } from './boot.js';
 import { cellData } from './cells.js';
 import { activeCell, address, shownAt, workbookOf } from './place.js';
@@ -49,10 +50,10 @@ export function writeBlock(grid: Grid, { rows }: Block, overwrite: boolean): { a
   const columns = Math.max(1, ...rows.map((cells) => cells.length));
   const where = address(row, column, row + rows.length - 1, column + columns - 1);
   if (row + rows.length > sheet.getMaxRows() || column + columns > sheet.getMaxColumns()) {
-    throw new Error(`${rows.length} rows and ${columns} columns do not fit below and beside ${address(row, column)}.`);
+    throw new Refusal((words) => words.noRoom(String(rows.length), String(columns), address(row, column)));
   }
   const taken = overwrite ? undefined : occupied(grid, row, column, rows.length, columns);
-  if (taken) throw new NotEmpty(`${where} is not empty: something stands in ${taken}. Nothing was written.`);
+  if (taken) throw new NotEmpty(where, taken);
   const at = (r: number, c: number) => address(row + r, column + c);
   const cells = rows.map((line) => Array.from({ length: columns }, (_, c) => engineCell(line[c], at)));
   asOneStep(grid, () => {

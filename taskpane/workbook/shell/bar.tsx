@@ -4,14 +4,7 @@ import { OpenFile } from './openFile.js';
 import type { ReadFile } from './readFile.js';
 import { SaveFile } from './saveFile.js';
 import type { State, Store } from './state.js';
-
-const savingWords: Record<State['saving'], string> = {
-  loading: 'Opening the workbook …',
-  saving: 'Saving …',
-  saved: 'Saved in this browser',
-  failed: 'Not saved: this browser keeps nothing for this page. Copy what you need before you close it.',
-  elsewhere: 'Not saved: this workbook is open in another tab. Close one of the two and reload.',
-};
+import { useWords } from './words.js';
 
 export interface Actions {
   startAfresh(): Promise<void>;
@@ -21,52 +14,39 @@ export interface Actions {
 
 type Question = 'startAfresh' | 'bringBack';
 
-const questions: Record<Question, { title: string; confirm: string; text: string }> = {
-  startAfresh: {
-    title: 'Start afresh?',
-    confirm: 'Start afresh',
-    text: 'A new workbook with the dosing sheet takes the place of this one. This one is kept, and “Bring back” exchanges the two.',
-  },
-  bringBack: {
-    title: 'Bring back the workbook from before?',
-    confirm: 'Bring back',
-    text: 'It takes the place of this one. This one is kept in turn, and “Bring back” exchanges the two again.',
-  },
-};
-
 export function Bar({ state, store, actions }: { state: State; store: Store; actions: Actions }) {
   const [question, ask] = useState<Question>();
-  const asked = question && questions[question];
+  const { workbook: words } = useWords();
+  const asked = question && words[question];
   const ready = state.workbook !== undefined && state.saving !== 'elsewhere';
-  const act = (name: Question) =>
-    actions[name]().catch(() => store.tell('The browser’s storage did not answer. Everything stays as it is.'));
+  const act = (name: Question) => actions[name]().catch(() => store.tell(words.storage));
   return (
     <header class="workbook-bar">
       <h1>Powderbook</h1>
       <p class="workbook-saving" role="status" data-saving={state.saving}>
-        {savingWords[state.saving]}
+        {words.saving[state.saving]}
       </p>
       {state.hasBefore && (
         <button type="button" disabled={!ready} onClick={() => ask('bringBack')}>
-          Bring back
+          {words.bringBack.button}
         </button>
       )}
       <button type="button" disabled={!ready} onClick={() => ask('startAfresh')}>
-        Start afresh
+        {words.startAfresh.button}
       </button>
       <SaveFile store={store} workbook={state.workbook} />
       <OpenFile store={store} ready={ready} onOpen={(file) => actions.openFile(file)} />
-      <nav class="workbook-views" aria-label="Shown part">
+      <nav class="workbook-views" aria-label={words.parts.heading}>
         {(['sheet', 'functions'] as const).map((view) => (
           <button type="button" key={view} aria-pressed={state.view === view} onClick={() => store.set({ view })}>
-            {view === 'sheet' ? 'Sheet' : 'Functions'}
+            {words.parts[view]}
           </button>
         ))}
       </nav>
       {question && asked && (
         <Dialog
           title={asked.title}
-          confirm={asked.confirm}
+          confirm={asked.button}
           onConfirm={() => void act(question)}
           onClose={() => ask(undefined)}
         >

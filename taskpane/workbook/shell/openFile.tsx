@@ -1,10 +1,9 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
-import { loadTexts } from '../../texts/texts.js';
-import type { OpenWords } from '../xlsx/reading.js';
+import { useRef, useState } from 'preact/hooks';
 import { Dialog } from './dialog.js';
 import { useDrop } from './drop.js';
 import type { ReadFile } from './readFile.js';
 import type { Store } from './state.js';
+import { useWords } from './words.js';
 
 interface Props {
   readonly store: Store;
@@ -15,20 +14,17 @@ interface Props {
 
 /** The button that opens an .xlsx file, and the question before it takes this workbook's place. */
 export function OpenFile({ store, ready, onOpen }: Props) {
-  const [words, setWords] = useState<OpenWords>();
+  const { open: words } = useWords();
   const [busy, setBusy] = useState(false);
   const [read, setRead] = useState<ReadFile>();
   const field = useRef<HTMLInputElement>(null);
   useDrop((file) => {
     if (ready && !read) void choose(file);
   });
-  useEffect(() => {
-    void loadTexts(navigator.language).then(({ open }) => setWords(open));
-  }, []);
 
   async function choose(file: File | undefined) {
     if (field.current) field.current.value = '';
-    if (!file || !words || busy) return;
+    if (!file || busy) return;
     setBusy(true);
     try {
       // The reader is needed by few and loaded with the first file.
@@ -42,7 +38,6 @@ export function OpenFile({ store, ready, onOpen }: Props) {
       setBusy(false);
     }
   }
-  if (!words) return null;
   const open = (file: ReadFile) => onOpen(file).catch(() => store.tell(words.storage));
   return (
     <>
@@ -61,7 +56,6 @@ export function OpenFile({ store, ready, onOpen }: Props) {
         <Dialog
           title={words.title(read.name)}
           confirm={words.confirm}
-          cancel={words.cancel}
           onConfirm={() => void open(read)}
           onClose={() => setRead(undefined)}
         >

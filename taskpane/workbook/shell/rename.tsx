@@ -1,9 +1,11 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useWords } from './words.js';
 
 /** The name of a sheet as it is typed; Enter or leaving the field keeps it, Escape does not. */
 export function RenameField({ name, onDone }: { name: string; onDone(name: string | undefined): void }) {
   const field = useRef<HTMLInputElement>(null);
   const done = useRef(false);
+  const words = useWords().workbook.tabs;
   // Before the next key can be pressed.
   useLayoutEffect(() => {
     field.current?.focus();
@@ -23,7 +25,7 @@ export function RenameField({ name, onDone }: { name: string; onDone(name: strin
     <input
       ref={field}
       class="workbook-rename"
-      aria-label="Name of the sheet"
+      aria-label={words.name}
       value={name}
       onKeyDown={key}
       onBlur={({ currentTarget }) => finish(currentTarget.value.trim())}

@@ -1,9 +1,8 @@
-import { useEffect, useState } from 'preact/hooks';
-import type { Texts } from '../../texts/texts.js';
-import { loadTexts } from '../../texts/texts.js';
+import { useState } from 'preact/hooks';
 import type { OpenedWorkbook } from '../grid/opened.js';
 import type { Offer } from '../xlsx/writeOffer.js';
 import type { Store } from './state.js';
+import { useWords } from './words.js';
 
 const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
@@ -29,14 +28,11 @@ function handOver(bytes: Uint8Array, name: string): void {
 
 /** The button that saves the workbook as an .xlsx file. */
 export function SaveFile({ store, workbook }: { store: Store; workbook: OpenedWorkbook | undefined }) {
-  const [words, setWords] = useState<Texts['save']>();
+  const { save: words } = useWords();
   const [busy, setBusy] = useState(false);
-  useEffect(() => {
-    void loadTexts(navigator.language).then(({ save }) => setWords(save));
-  }, []);
-  if (!words) return null;
 
-  async function write(from: OpenedWorkbook, { file, saved, failed }: Texts['save']) {
+  async function write(from: OpenedWorkbook) {
+    const { file, saved, failed } = words;
     setBusy(true);
     try {
       // The writer is needed by few and loaded with the first file.
@@ -51,7 +47,7 @@ export function SaveFile({ store, workbook }: { store: Store; workbook: OpenedWo
     }
   }
   return (
-    <button type="button" disabled={!workbook || busy} onClick={() => workbook && void write(workbook, words)}>
+    <button type="button" disabled={!workbook || busy} onClick={() => workbook && void write(workbook)}>
       {busy ? words.busy : words.button}
     </button>
   );

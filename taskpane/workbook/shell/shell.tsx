@@ -1,24 +1,28 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Texts } from '../../texts/texts.js';
 import { type Actions, Bar } from './bar.js';
 import { Splitter } from './splitter.js';
 import type { State, Store } from './state.js';
 import { Tabs } from './tabs.js';
+import { useWords, Words } from './words.js';
 
 interface Props {
   readonly store: Store;
   readonly actions: Actions;
+  readonly texts: Texts;
   /** Called once, with the elements that the grid and the pane are drawn into. */
   onPlaces(grid: HTMLElement, pane: HTMLElement): void;
 }
 
 function Notices({ state, store }: { state: State; store: Store }) {
+  const { close } = useWords().workbook;
   return (
     <div class="workbook-notice" role="alert">
       {state.notice && (
         <>
           <p key={state.notice.number}>{state.notice.text}</p>
           <button type="button" onClick={() => store.dismiss()}>
-            Close
+            {close}
           </button>
         </>
       )}
@@ -26,8 +30,9 @@ function Notices({ state, store }: { state: State; store: Store }) {
   );
 }
 
-export function Shell({ store, actions, onPlaces }: Props) {
+export function Shell({ store, actions, texts, onPlaces }: Props) {
   const [state, setState] = useState(store.state);
+  const words = texts.workbook;
   const grid = useRef<HTMLDivElement>(null);
   const pane = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -36,28 +41,26 @@ export function Shell({ store, actions, onPlaces }: Props) {
     return stop;
   }, []);
   return (
-    <div class="workbook" data-view={state.view}>
-      <Bar state={state} store={store} actions={actions} />
-      <main class="workbook-parts">
-        <section class="workbook-sheet" aria-label="Sheet">
-          <Notices state={state} store={store} />
-          <div class="workbook-grid" ref={grid}>
-            {!state.workbook && (
-              <p class="workbook-loading">
-                {state.failed ?? 'The grid is loading. The functions can be read meanwhile.'}
-              </p>
-            )}
-          </div>
-          {state.workbook && <Tabs sheets={state.workbook.tabs} tell={(message) => store.tell(message)} />}
-          <p class="workbook-keys">
-            <kbd>F6</kbd> moves between sheet and functions
-          </p>
-        </section>
-        <section class="workbook-side" aria-label="Functions">
-          <Splitter />
-          <div class="workbook-pane" ref={pane} />
-        </section>
-      </main>
-    </div>
+    <Words.Provider value={texts}>
+      <div class="workbook" data-view={state.view}>
+        <Bar state={state} store={store} actions={actions} />
+        <main class="workbook-parts">
+          <section class="workbook-sheet" aria-label={words.parts.sheet}>
+            <Notices state={state} store={store} />
+            <div class="workbook-grid" ref={grid}>
+              {!state.workbook && <p class="workbook-loading">{state.failed ?? words.loading}</p>}
+            </div>
+            {state.workbook && <Tabs sheets={state.workbook.tabs} tell={(message) => store.tell(message)} />}
+            <p class="workbook-keys">
+              <kbd>F6</kbd> {words.keys}
+            </p>
+          </section>
+          <section class="workbook-side" aria-label={words.parts.functions}>
+            <Splitter />
+            <div class="workbook-pane" ref={pane} />
+          </section>
+        </main>
+      </div>
+    </Words.Provider>
   );
 }

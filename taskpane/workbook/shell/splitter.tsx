@@ -1,4 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
+import { useWords } from './words.js';
 
 const LEAST = 280;
 const MOST = 640;
@@ -9,6 +10,7 @@ const STEP = 24;
 export function Splitter() {
   const [width, setWidth] = useState(USUAL);
   const dragging = useRef(false);
+  const words = useWords().workbook.parts;
   const set = (wanted: number) => {
     const next = Math.round(Math.min(MOST, Math.max(LEAST, wanted)));
     setWidth(next);
@@ -20,7 +22,7 @@ export function Splitter() {
       class="workbook-splitter"
       role="separator"
       tabIndex={0}
-      aria-label="Width of the functions"
+      aria-label={words.width}
       aria-orientation="vertical"
       aria-valuenow={width}
       aria-valuemin={LEAST}

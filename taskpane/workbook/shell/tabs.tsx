@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { SheetTab, SheetTabs } from '../grid/tabs.js';
 import { Dialog } from './dialog.js';
 import { RenameField } from './rename.js';
+import { useWords } from './words.js';
 
 /** The workbook's sheets: switch, add, rename, delete. */
 export function Tabs({ sheets, tell }: { sheets: SheetTabs; tell(message: string): void }) {
@@ -9,14 +10,15 @@ export function Tabs({ sheets, tell }: { sheets: SheetTabs; tell(message: string
   const [renaming, rename] = useState<string>();
   const [deleting, ask] = useState<SheetTab>();
   useEffect(() => sheets.watch(setTabs), [sheets]);
+  const words = useWords().workbook.tabs;
   const active = tabs.find((tab) => tab.active);
   const finish = (tab: SheetTab, name: string | undefined) => {
     rename(undefined);
     const refusal = name === undefined || name === tab.name ? undefined : sheets.rename(tab.id, name);
-    if (refusal) tell(`Not renamed: ${refusal}`);
+    if (refusal) tell(words.notRenamed(refusal(words)));
   };
   return (
-    <nav class="workbook-tabs" aria-label="Sheets">
+    <nav class="workbook-tabs" aria-label={words.heading}>
       <ul>
         {tabs.map((tab) => (
           <li key={tab.id}>
@@ -35,23 +37,23 @@ export function Tabs({ sheets, tell }: { sheets: SheetTabs; tell(message: string
           </li>
         ))}
       </ul>
-      <button type="button" onClick={() => sheets.add()}>
-        Add sheet
+      <button type="button" onClick={() => sheets.add(words.newName)}>
+        {words.add}
       </button>
       <button type="button" disabled={!active} onClick={() => rename(active?.id)}>
-        Rename
+        {words.rename}
       </button>
       <button type="button" disabled={tabs.length < 2} onClick={() => ask(active)}>
-        Delete
+        {words.delete}
       </button>
       {deleting && (
         <Dialog
-          title={`Delete the sheet ${deleting.name}?`}
-          confirm="Delete"
+          title={words.deleteTitle(deleting.name)}
+          confirm={words.delete}
           onConfirm={() => sheets.remove(deleting.id)}
           onClose={() => ask(undefined)}
         >
-          <p>What stands on it is gone then, and formulas on other sheets that read from it will show an error.</p>
+          <p>{words.deleteText}</p>
         </Dialog>
       )}
     </nav>

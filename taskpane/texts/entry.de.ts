@@ -1,0 +1,15 @@
+import type { Texts } from './dictionary.js';
+
+/** The words for what is typed or pasted and cannot be read, in German. */
+export const entry: Texts['entry'] = {
+  refused: (where, reason) => `In ${where} nicht eingetragen: ${reason}`,
+  flagged: (where, typed, reason) => `${typed} steht nun in ${where}, wird aber abgelehnt werden: ${reason}`,
+  unclear: (text) =>
+    `${text} lässt sich auf mehr als eine Weise lesen. Trennen Sie Eingaben mit „;“ und schreiben Sie Dezimalstellen mit „,“.`,
+  bothSeparators: 'Eingaben sind hier sowohl mit „;“ als auch mit „,“ getrennt. Nehmen Sie eines von beiden.',
+  noNumber: (text, decimal) => `${text} ist hier keine Zahl; das Dezimalzeichen ist „${decimal}“.`,
+  perhaps: (number) => `Schreiben Sie ${number}, wenn das gemeint ist.`,
+  doesNotFit: (rows, columns) =>
+    `Nicht eingefügt: ${rows} Zeilen und ${columns} Spalten haben unter und neben der ausgewählten Zelle keinen Platz.`,
+  pastedAsText: (texts) => `Als Text eingefügt, da nicht klar ist, welche Zahl gemeint ist: ${texts}`,
+};

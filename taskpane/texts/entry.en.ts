@@ -1,0 +1,14 @@
+/** The words for what is typed or pasted and cannot be read, in English. */
+export const entry = {
+  refused: (where: string, reason: string) => `Not entered in ${where}: ${reason}`,
+  flagged: (where: string, typed: string, reason: string) =>
+    `${typed} is entered in ${where}, but it will be refused: ${reason}`,
+  unclear: (text: string) =>
+    `${text} can be read in more than one way. Separate inputs with “;” and write decimals with “,”.`,
+  bothSeparators: 'Inputs are separated by both “;” and “,” here. Use one of them.',
+  noNumber: (text: string, decimal: string) => `${text} is not a number here, where the decimal mark is “${decimal}”.`,
+  perhaps: (number: string) => `Write ${number} if that is meant.`,
+  doesNotFit: (rows: string, columns: string) =>
+    `Not pasted: ${rows} rows and ${columns} columns do not fit below and beside the selected cell.`,
+  pastedAsText: (texts: string) => `Pasted as text, since it is not clear which number is meant: ${texts}`,
+};

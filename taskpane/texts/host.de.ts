@@ -1,0 +1,17 @@
+import type { Texts } from './dictionary.js';
+
+/** Why a workbook did not do what the pane asked of it, in German. */
+export const host: Texts['host'] = {
+  editing: 'Eine Zelle wird gerade bearbeitet: Schließen Sie die Eingabe ab und versuchen Sie es noch einmal.',
+  protected:
+    'Das Blatt oder die Arbeitsmappe ist geschützt: Heben Sie den Schutz auf und versuchen Sie es noch einmal.',
+  noRoomInExcel:
+    'Ab der ausgewählten Zelle hat der Block auf dem Blatt keinen Platz: Wählen Sie eine Zelle weiter oben oder links.',
+  brokenOff: 'Excel hat die Anfrage abgebrochen: Versuchen Sie es noch einmal.',
+  excel: (detail) => `Excel hat abgelehnt: ${detail}`,
+  gone: 'Diese Stelle gibt es in der Arbeitsmappe nicht mehr.',
+  busy: 'Excel rechnet auf diesem Blatt noch: Warten Sie, bis keine Zelle #BUSY! zeigt, und versuchen Sie es noch einmal.',
+  notEmpty: (address, taken) => `${address} ist nicht leer: In ${taken} steht etwas. Nichts wurde geschrieben.`,
+  noRoom: (rows, columns, address) =>
+    `${rows} Zeilen und ${columns} Spalten haben unter und neben ${address} keinen Platz.`,
+};

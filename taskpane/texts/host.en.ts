@@ -1,0 +1,14 @@
+/** Why a workbook did not do what the pane asked of it, in English. */
+export const host = {
+  editing: 'A cell is being edited: finish the entry, then try again.',
+  protected: 'The sheet or workbook is protected: lift the protection, then try again.',
+  noRoomInExcel: 'The block does not fit on the sheet from the selected cell on: select a cell further up or left.',
+  brokenOff: 'Excel broke off the request: try again.',
+  excel: (detail: string) => `Excel refused: ${detail}`,
+  gone: 'This place is not in the workbook any more.',
+  busy: 'Excel is still calculating this sheet: wait until no cell shows #BUSY!, then try again.',
+  notEmpty: (address: string, taken: string) =>
+    `${address} is not empty: something stands in ${taken}. Nothing was written.`,
+  noRoom: (rows: string, columns: string, address: string) =>
+    `${rows} rows and ${columns} columns do not fit below and beside ${address}.`,
+};

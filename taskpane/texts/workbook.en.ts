@@ -1,0 +1,52 @@
+/** The words of the embedded workbook's own page, around grid and pane, in English. */
+export const workbook = {
+  loading: 'The grid is loading. The functions can be read meanwhile.',
+  gridFailed: (detail: string) => `The grid could not start: ${detail}`,
+  cancel: 'Cancel',
+  close: 'Close',
+  saving: {
+    loading: 'Opening the workbook …',
+    saving: 'Saving …',
+    saved: 'Saved in this browser',
+    failed: 'Not saved: this browser keeps nothing for this page. Copy what you need before you close it.',
+    elsewhere: 'Not saved: this workbook is open in another tab. Close one of the two and reload.',
+  },
+  startAfresh: {
+    button: 'Start afresh',
+    title: 'Start afresh?',
+    text: 'A new workbook with the dosing sheet takes the place of this one. This one is kept, and “Bring back” exchanges the two.',
+  },
+  bringBack: {
+    button: 'Bring back',
+    title: 'Bring back the workbook from before?',
+    text: 'It takes the place of this one. This one is kept in turn, and “Bring back” exchanges the two again.',
+  },
+  storage: 'The browser’s storage did not answer. Everything stays as it is.',
+  keptAside: (key: string) =>
+    `The saved workbook could not be opened. It is kept in this browser under “${key}”, and a new one was started.`,
+  notKeptAside: 'The saved workbook could not be opened or moved aside. A new one was started, and it is not saved.',
+  trialLeft: 'The workbook from the file kept the page too busy. The one before is open again; nothing in it is lost.',
+  parts: { heading: 'Shown part', sheet: 'Sheet', functions: 'Functions', width: 'Width of the functions' },
+  keys: 'moves between sheet and functions',
+  tabs: {
+    heading: 'Sheets',
+    add: 'Add sheet',
+    rename: 'Rename',
+    name: 'Name of the sheet',
+    delete: 'Delete',
+    deleteTitle: (name: string) => `Delete the sheet ${name}?`,
+    deleteText: 'What stands on it is gone then, and formulas on other sheets that read from it will show an error.',
+    newName: (number: string) => `Sheet ${number}`,
+    notRenamed: (reason: string) => `Not renamed: ${reason}`,
+    noName: 'A sheet needs a name.',
+    longName: (most: string) => `A sheet’s name has at most ${most} characters.`,
+    markInName: (marks: string) => `A sheet’s name cannot have any of ${marks} in it.`,
+    takenName: (name: string) => `Another sheet is called ${name}.`,
+  },
+  grid: {
+    notifications: 'Notifications of the grid',
+    moreNotifications: (part: string) => `Notifications of the grid, part ${part}`,
+    address: 'Address or name of the cell',
+    names: 'Names in this workbook',
+  },
+};
