@@ -43,6 +43,15 @@ export function Help() {
           </p>
         ))}
       </section>
+      <section>
+        <Heading level={2}>{help.about}</Heading>
+        <p>{help.aboutText}</p>
+        <p>
+          <a href="licences.txt" target="_blank" rel="noopener">
+            {help.licences}
+          </a>
+        </p>
+      </section>
     </div>
   );
 }

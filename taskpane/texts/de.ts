@@ -143,5 +143,9 @@ export const de: Texts = {
     columnsText:
       'Geben Sie statt einer Zelle eine Spalte an, und die Antworten laufen daneben nach unten. Eine Formel über eine Spalte ist viel schneller als eine Spalte voller Formeln.',
     cautions: 'Vorsicht',
+    about: 'Über Powderbook',
+    aboutText:
+      'Copyright 2026 the Powderbook contributors, unter der MIT-Lizenz. Es rechnet auf diesem Rechner und sendet nichts irgendwohin. In Excel arbeitet es über Microsofts office.js, unverändert und zu dessen eigenen Bedingungen weitergegeben; Microsoft ist für Wartung, Aktualisierung und Unterstützung von Powderbook nicht verantwortlich.',
+    licences: 'Lizenzen aller seiner Teile',
   },
 };

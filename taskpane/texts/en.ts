@@ -137,5 +137,9 @@ export const en = {
     columnsText:
       'Give a column instead of one cell, and the answers spill down beside it. One formula over a column is much faster than a column of formulas.',
     cautions: 'Cautions',
+    about: 'About Powderbook',
+    aboutText:
+      'Copyright 2026 the Powderbook contributors, under the MIT licence. It calculates on this computer and sends nothing anywhere. In Excel it works through Microsoft’s office.js, passed on unchanged under its own terms; Microsoft is not responsible for maintaining, updating or supporting Powderbook.',
+    licences: 'Licences of all its parts',
   },
 };

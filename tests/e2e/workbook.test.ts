@@ -59,6 +59,37 @@ describe('the embedded workbook', () => {
     await expect.poll(() => workbook.selected()).toContain('2.7');
   });
 
+  it('takes an insertion by the pane back in one step', async () => {
+    const { page, addSheet, go, selected, notice } = workbook;
+    await addSheet();
+    await go('B2');
+    await page.getByRole('searchbox').fill('POWDER.SWAPDOSE');
+    await page.getByRole('button', { name: 'SWAPDOSE' }).first().click();
+    await page.getByRole('button', { name: 'Put this into the sheet' }).click();
+    await page.getByText(/^Written into B2:/).waitFor();
+    await go('C7');
+    const last = await selected();
+    expect(last).toContain('POWDER.SWAPDOSE');
+    await page.keyboard.press('Control+z');
+    for (const address of ['B2', 'B3', 'C3', 'C7', 'D3']) {
+      await go(address);
+      await expect.poll(selected).toMatch(/blank$/);
+    }
+    await page.keyboard.press('Control+y');
+    await go('C7');
+    await expect.poll(selected).toBe(last);
+    expect(await notice()).toBe('');
+  });
+
+  it('links to the licences of all its parts', async () => {
+    await workbook.page.getByRole('tab', { name: 'Help' }).click();
+    const link = workbook.page.getByRole('link', { name: 'Licences of all its parts' });
+    const opened = workbook.page.waitForEvent('popup');
+    await link.click();
+    const page = await opened;
+    await page.getByText('Powderbook contains these packages').waitFor();
+  });
+
   it('keeps text that looks like a date', async () => {
     await workbook.addSheet();
     await workbook.enter('A1', '5-10');
