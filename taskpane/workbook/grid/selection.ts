@@ -1,5 +1,10 @@
 import { SetFormulaCalculationResultMutation } from '@univerjs/engine-formula';
-import { SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation } from '@univerjs/sheets';
+import {
+  SetRangeValuesMutation,
+  SetSelectionsOperation,
+  SetWorksheetActiveOperation,
+  SheetsSelectionsService,
+} from '@univerjs/sheets';
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import { cellReference } from '../../host/address.js';
 import type { Selection } from '../../host/host.js';
@@ -63,12 +68,18 @@ export function watchSelection(grid: Grid, listener: (selection: Selection) => v
     listener(selection);
   };
   // The engine announces a calculation's result before all of it is in place.
-  const subscription = workbookOf(grid).onCommandExecuted(({ id }) => {
-    if (CHANGES.has(id) && waiting === 0) waiting = window.setTimeout(look, 30);
+  const later = () => {
+    if (waiting === 0) waiting = window.setTimeout(look, 30);
+  };
+  const commands = workbookOf(grid).onCommandExecuted(({ id }) => {
+    if (CHANGES.has(id)) later();
   });
+  // A cell that is chosen by its name is selected without a command.
+  const selections = grid.univer.__getInjector().get(SheetsSelectionsService).selectionSet$.subscribe(later);
   look();
   return () => {
     window.clearTimeout(waiting);
-    subscription.dispose();
+    commands.dispose();
+    selections.unsubscribe();
   };
 }

@@ -9,6 +9,7 @@ import { bootGrid } from './boot.js';
 import { loadLocale } from './locale.js';
 import { mendMarkup } from './markup.js';
 import { renewMessagesAfterMoves } from './moves.js';
+import { closeNameListOnChoice } from './nameList.js';
 import { numberLocale } from './numberLocale.js';
 import { type OpenedWorkbook, openedWorkbook } from './opened.js';
 import { readPasting } from './paste.js';
@@ -56,5 +57,7 @@ export async function startGrid({ container, saved, starter, language, words, te
   dark().addEventListener('change', ({ matches }) => grid.api.toggleDarkMode(matches));
   // Earlier it would take keys for a cell that cannot be seen or chosen yet.
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
-  return openedWorkbook(grid);
+  const workbook = openedWorkbook(grid);
+  closeNameListOnChoice(grid, workbook.focus);
+  return workbook;
 }
