@@ -24,7 +24,7 @@ mkdirSync(FOLDER, { recursive: true });
 await page.goto(`${site.address}/workbook.html`);
 await page.locator('html[data-grid="ready"]').waitFor({ state: 'attached' });
 
-await selectCell(page, 'C17');
+await selectCell(page, 'C25');
 await page.getByText('Explain POWDER.').first().waitFor();
 // The picture is taken of the finished page, with nothing still moving.
 await page.waitForTimeout(1000);

@@ -13,22 +13,25 @@ export function columnsOf(figures: readonly string[]): Columns {
   return { figures, unit, judgement: unit + 1, source: unit + 1 + figures.length };
 }
 
+const judged = (figure: string): string => `Judged ${figure.toLowerCase()}`;
+
 export const columnTitles = ({ figures }: Columns): Line =>
   titles(
     [
       'Quantity',
       ...figures,
       UNIT,
-      ...figures.map((one) => (figures.length === 1 ? 'Judgement' : `Judgement: ${one.toLowerCase()}`)),
+      ...(figures.length === 1 ? ['Judged'] : figures.map(judged)),
       'Where the figure comes from',
     ],
     [1, figures.length + 1],
   );
 
+/** Narrow enough that figures and their judgements stand beside each other and the pane on a laptop. */
 export const widthsOf = ({ figures }: Columns): readonly number[] => [
-  42,
-  ...figures.map(() => 18),
-  16,
-  ...figures.map(() => 26),
+  41,
+  ...figures.map(() => 17),
+  14,
+  ...figures.map((one) => Math.max(15, judged(one).length + 1)),
   64,
 ];

@@ -1,5 +1,6 @@
 import { CAUTIONS } from '../cautions.js';
 import { columnTitles, widthsOf } from './columns.js';
+import { answerLines } from './dosing/answer.js';
 import { dosingCharts } from './dosing/charts.js';
 import { costLines } from './dosing/cost.js';
 import { feedLines } from './dosing/feed.js';
@@ -27,6 +28,7 @@ export const dosing = layOut(
     note(INVENTED_SCENARIO),
     note(HOW_TO_READ),
     columnTitles(columns),
+    ...answerLines,
     ...stabiliserLines,
     gap,
     ...feedLines,

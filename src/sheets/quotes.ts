@@ -12,6 +12,7 @@ import { referenceMoisture } from './dosing/stabiliser.js';
 import { figureLines } from './figures.js';
 import { call } from './formula.js';
 import { caution, gap, heading, layOut, markedFirst, note, title } from './layout.js';
+import { answerLines } from './quotes/answer.js';
 import { CALCULATED, methods } from './quotes/calculated.js';
 import { quotesCharts } from './quotes/charts.js';
 import { GIVEN } from './quotes/given.js';
@@ -41,8 +42,9 @@ export const quotes = layOut(
     title('Quotes for a stabiliser: Nebbelgrund brewery'),
     note(INVENTED_SCENARIO),
     note(HOW_TO_READ),
-    heading('The powder in use'),
     columnTitles(columns),
+    ...answerLines,
+    heading('The powder in use'),
     input('quoteKind', swapDose, 'fromKind', KIND_NOW, { label: 'Kind' }),
     input('quotePresentDose', swapDose, 'dose', nowOf('stabiliserDose'), { label: 'Dose as bought', digits: 1 }),
     input('quoteMoisture', sameSolids, 'moisture', nowOf('stabiliserMoisture')),

@@ -78,9 +78,10 @@ export function SelectedCell({ host, onExplain }: Props) {
           <dl>
             {source?.formula && (
               <div>
-                <dt>{selection.spilledFrom ? texts.selected.formulaIn(source.address) : texts.selected.formula}</dt>
+                <dt>{texts.selected.formula}</dt>
                 <dd>
                   <FormulaCode text={source.formula} />
+                  {selection.spilledFrom && <p class="pb-quiet">{texts.selected.filledBy(source.address)}</p>}
                 </dd>
               </div>
             )}

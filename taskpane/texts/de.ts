@@ -27,7 +27,7 @@ export const de: Texts = {
     yes: 'WAHR',
     no: 'FALSCH',
     formula: 'Formel',
-    formulaIn: (address) => `Formel in ${address}, die auch diese Zelle füllt`,
+    filledBy: (address) => `Sie steht in ${address} und füllt auch diese Zelle.`,
     value: 'Wert',
     refused: 'Abgelehnt',
     noAnswer: 'Keine Antwort',
@@ -84,9 +84,9 @@ export const de: Texts = {
     button: 'In das Blatt einfügen',
     where: 'Schreibt die Eingaben mit Bezeichnung und Einheit sowie die Formel ab der ausgewählten Zelle.',
     below: (rows, columns) =>
-      `Die Antwort läuft unter den Eingaben über ${rows} Zeilen und ${columns} Spalten; der Block hält sie frei.`,
+      `Die Antwort läuft unter den Eingaben über ${rows} × ${columns} Zellen; der Block hält sie frei.`,
     beside: (rows, columns) =>
-      `Die Antwort läuft rechts neben den Eingaben über ${rows} Zeilen und ${columns} Spalten; der Block hält sie frei.`,
+      `Die Antwort läuft rechts neben den Eingaben über ${rows} × ${columns} Zellen; der Block hält sie frei.`,
     busy: 'Wird geschrieben …',
     done: (address) => `In ${address} geschrieben.`,
     anyway: 'Trotzdem schreiben',

@@ -26,7 +26,7 @@ export const en = {
     yes: 'TRUE',
     no: 'FALSE',
     formula: 'Formula',
-    formulaIn: (address: string) => `Formula in ${address}, which fills this cell too`,
+    filledBy: (address: string) => `It stands in ${address} and fills this cell too.`,
     value: 'Value',
     refused: 'Refused',
     noAnswer: 'No answer',
@@ -83,9 +83,9 @@ export const en = {
     button: 'Put this into the sheet',
     where: 'Writes the inputs with their labels and units, and the formula, from the selected cell on.',
     below: (rows: string, columns: string) =>
-      `The answer spills over ${rows} rows and ${columns} columns below the inputs; the block keeps them free.`,
+      `The answer spills over ${rows} × ${columns} cells below the inputs; the block keeps them free.`,
     beside: (rows: string, columns: string) =>
-      `The answer spills over ${rows} rows and ${columns} columns to the right of the inputs; the block keeps them free.`,
+      `The answer spills over ${rows} × ${columns} cells to the right of the inputs; the block keeps them free.`,
     busy: 'Writing…',
     done: (address: string) => `Written into ${address}.`,
     anyway: 'Write anyway',

@@ -10,6 +10,6 @@ export const entry: Texts['entry'] = {
   noNumber: (text, decimal) => `${text} ist hier keine Zahl; das Dezimalzeichen ist „${decimal}“.`,
   perhaps: (number) => `Schreiben Sie ${number}, wenn das gemeint ist.`,
   doesNotFit: (rows, columns) =>
-    `Nicht eingefügt: ${rows} Zeilen und ${columns} Spalten haben unter und neben der ausgewählten Zelle keinen Platz.`,
+    `Nicht eingefügt: ${rows} × ${columns} Zellen haben unter und neben der ausgewählten Zelle keinen Platz.`,
   pastedAsText: (texts) => `Als Text eingefügt, da nicht klar ist, welche Zahl gemeint ist: ${texts}`,
 };

@@ -9,6 +9,6 @@ export const entry = {
   noNumber: (text: string, decimal: string) => `${text} is not a number here, where the decimal mark is “${decimal}”.`,
   perhaps: (number: string) => `Write ${number} if that is meant.`,
   doesNotFit: (rows: string, columns: string) =>
-    `Not pasted: ${rows} rows and ${columns} columns do not fit below and beside the selected cell.`,
+    `Not pasted: ${rows} × ${columns} cells do not fit below and beside the selected cell.`,
   pastedAsText: (texts: string) => `Pasted as text, since it is not clear which number is meant: ${texts}`,
 };

@@ -9,7 +9,7 @@ export const explain: Texts['explain'] = {
   typed: 'in die Formel getippt',
   from: (place) => `aus ${place}`,
   goToInput: (label, place) => `${label}: zu ${place} gehen`,
-  size: (rows, columns) => `${rows} Zeilen und ${columns} Spalten`,
+  size: (rows, columns) => `${rows} × ${columns} Zellen`,
   values: (all, odd) => `${all} Zellen; unüblich oder abgelehnt: ${odd}`,
   each: 'Jeder Wert',
   more: (count) => `und ${count} weitere`,

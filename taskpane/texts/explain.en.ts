@@ -7,7 +7,7 @@ export const explain = {
   typed: 'typed into the formula',
   from: (place: string) => `from ${place}`,
   goToInput: (label: string, place: string) => `${label}: go to ${place}`,
-  size: (rows: string, columns: string) => `${rows} rows and ${columns} columns`,
+  size: (rows: string, columns: string) => `${rows} × ${columns} cells`,
   values: (all: string, odd: string) => `${all} cells; unusual or refused: ${odd}`,
   each: 'Each value',
   more: (count: string) => `and ${count} more`,

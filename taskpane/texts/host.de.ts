@@ -12,6 +12,5 @@ export const host: Texts['host'] = {
   gone: 'Diese Stelle gibt es in der Arbeitsmappe nicht mehr.',
   busy: 'Excel rechnet auf diesem Blatt noch: Warten Sie, bis keine Zelle #BUSY! zeigt, und versuchen Sie es noch einmal.',
   notEmpty: (address, taken) => `${address} ist nicht leer: In ${taken} steht etwas. Nichts wurde geschrieben.`,
-  noRoom: (rows, columns, address) =>
-    `${rows} Zeilen und ${columns} Spalten haben unter und neben ${address} keinen Platz.`,
+  noRoom: (rows, columns, address) => `${rows} × ${columns} Zellen haben unter und neben ${address} keinen Platz.`,
 };

@@ -10,5 +10,5 @@ export const host = {
   notEmpty: (address: string, taken: string) =>
     `${address} is not empty: something stands in ${taken}. Nothing was written.`,
   noRoom: (rows: string, columns: string, address: string) =>
-    `${rows} rows and ${columns} columns do not fit below and beside ${address}.`,
+    `${rows} × ${columns} cells do not fit below and beside ${address}.`,
 };

@@ -32,6 +32,7 @@ export const workbook: Texts['workbook'] = {
     'Die gespeicherte Arbeitsmappe ließ sich weder öffnen noch beiseitelegen. Eine neue ist offen, sie wird aber nicht gespeichert.',
   trialLeft:
     'Die Arbeitsmappe aus der Datei hat die Seite zu lange beschäftigt. Die vorherige ist wieder offen; darin ist nichts verloren.',
+  steps: { back: 'Rückgängig', forth: 'Wiederholen' },
   parts: { heading: 'Gezeigter Teil', sheet: 'Blatt', functions: 'Funktionen', width: 'Breite der Funktionen' },
   keys: 'wechselt zwischen Blatt und Funktionen',
   tabs: {

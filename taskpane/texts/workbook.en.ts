@@ -26,6 +26,7 @@ export const workbook = {
     `The saved workbook could not be opened. It is kept in this browser under “${key}”, and a new one was started.`,
   notKeptAside: 'The saved workbook could not be opened or moved aside. A new one was started, and it is not saved.',
   trialLeft: 'The workbook from the file kept the page too busy. The one before is open again; nothing in it is lost.',
+  steps: { back: 'Undo', forth: 'Redo' },
   parts: { heading: 'Shown part', sheet: 'Sheet', functions: 'Functions', width: 'Width of the functions' },
   keys: 'moves between sheet and functions',
   tabs: {

@@ -66,7 +66,7 @@ describe('the explanation of the selected cell', () => {
     const { enter, go, explained, selected } = await open();
     await enter('A1', '=POWDER.DRYMASS({100;200},10%)');
     await go('A2');
-    await expect.poll(selected).toContain('Formula in A1, which fills this cell too');
+    await expect.poll(selected).toContain('It stands in A1 and fills this cell too.');
     expect(await selected()).toContain('180');
     await expect.poll(() => explained.textContent()).toContain('POWDER.DRYMASS');
     await go('A3');

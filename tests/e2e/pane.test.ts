@@ -98,7 +98,7 @@ describe('the pane in Excel', () => {
   it('says where an answer of several cells will spill, and keeps the place free', async () => {
     const page = await open();
     await choose(page, 'LADDERFIT');
-    await page.getByText('The answer spills over 9 rows and 2 columns to the right of the inputs').waitFor();
+    await page.getByText('The answer spills over 9 × 2 cells to the right of the inputs').waitFor();
     await page.getByRole('button', { name: 'Put this into the sheet' }).click();
     await page.getByText('Written into A1:E17.').waitFor();
   });

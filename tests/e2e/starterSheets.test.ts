@@ -59,7 +59,9 @@ describe('a starter sheet in the embedded workbook', () => {
   it('takes an entry that will be refused, and says so', async () => {
     const workbook = await open();
     await workbook.enter(place('presentDose'), '-5');
-    expect(await workbook.notice()).toContain('-5 is entered in B6, but it will be refused: Dose must be from 0');
+    expect(await workbook.notice()).toContain(
+      `-5 is entered in ${place('presentDose')}, but it will be refused: Dose must be from 0`,
+    );
     expect(await workbook.selected()).toContain('-5');
   });
 

@@ -81,6 +81,50 @@ describe('the embedded workbook', () => {
     expect(await notice()).toBe('');
   });
 
+  it('goes a step back and forth by its buttons', async () => {
+    const { page, addSheet, enter, go, selected } = workbook;
+    await addSheet();
+    await enter('A1', 'one');
+    await enter('A1', 'two');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await go('A1');
+    await expect.poll(selected).toMatch(/one$/);
+    await page.getByRole('button', { name: 'Redo' }).click();
+    await go('A1');
+    await expect.poll(selected).toMatch(/two$/);
+    expect(await page.getByRole('button', { name: 'Redo' }).isDisabled()).toBe(true);
+  });
+
+  it('inserts a row from the menu on the cells, and formulas follow', async () => {
+    const { page, addSheet, enter, go, selected } = workbook;
+    await addSheet();
+    await enter('A1', '100');
+    await enter('A2', '=POWDER.DRYMASS(A1,0.1)');
+    await go('A1');
+    const grid = await page.locator('.workbook-grid').boundingBox();
+    await page.mouse.click((grid?.x ?? 0) + 80, (grid?.y ?? 0) + 60, { button: 'right' });
+    expect(await page.getByText('Paste', { exact: true }).count()).toBe(0);
+    // What is under the pointer as the menu opens is no choice yet.
+    await page.getByText('Clear', { exact: true }).hover();
+    await page.getByText('Contents', { exact: true }).waitFor();
+    await page.getByText('Insert', { exact: true }).first().hover();
+    const rows = page.getByText('rows above');
+    await rows.click();
+    await go('A3');
+    await expect.poll(selected).toContain('=POWDER.DRYMASS(A2,0.1)');
+  });
+
+  it('shows the cell that is chosen by its name, and closes the list of names', async () => {
+    const { page, selected } = workbook;
+    await page.getByRole('button', { name: 'Names in this workbook' }).click();
+    const name = page.locator('li', { hasText: 'presentKind' });
+    await name.click();
+    await expect.poll(selected).toContain('hydrogel');
+    await expect.poll(() => name.count()).toBe(0);
+    await page.keyboard.press('ArrowDown');
+    await expect.poll(selected).toContain('0.65');
+  });
+
   it('links to the licences of all its parts', async () => {
     await workbook.page.getByRole('tab', { name: 'Help' }).click();
     const link = workbook.page.getByRole('link', { name: 'Licences of all its parts' });

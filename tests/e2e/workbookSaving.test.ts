@@ -49,6 +49,16 @@ describe('the saved workbook', () => {
     await expect.poll(() => workbook.selected()).toContain('mine');
   });
 
+  it('opens again with the sheet that was shown last', async () => {
+    await workbook.addSheet();
+    await workbook.enter('B2', 'here');
+    await workbook.saved();
+    await workbook.reload();
+    await workbook.go('B2');
+    await expect.poll(() => workbook.selected()).toMatch(/here$/);
+    expect(await workbook.page.locator('.workbook-tabs [aria-current]').textContent()).toBe('Sheet 1');
+  });
+
   it('has what was typed just before the page was left', async () => {
     await workbook.addSheet();
     await workbook.enter('B2', 'late');

@@ -46,10 +46,7 @@ const trial = (row: number): Line => ({
 export const feedTable: readonly Line[] = [
   heading('Feed trials without stabiliser'),
   note('One row for each run at its own body feed; same beer, flow and filter as the run with the old powder.'),
-  titles(
-    ['Body feed as bought', 'Pressure rise', 'Body feed, dry', '', 'Judgement: body feed', 'Judgement: rise'],
-    [0, 3],
-  ),
+  titles(['Body feed as bought', 'Pressure rise', 'Body feed, dry', '', 'Judged body feed', 'Judged rise'], [0, 3]),
   units(['g/hL', 'bar/h', 'g/hL']),
   ...Array.from({ length: TRIALS }, (_, row) => trial(row)),
 ];

@@ -27,6 +27,7 @@ import '@univerjs/sheets-data-validation-ui/lib/index.css';
 import { type Functions, registerCalculation } from '../formula/engine.js';
 import type { Messages } from '../formula/messages.js';
 import type { Locale } from './locale.js';
+import { menu } from './menu.js';
 
 export interface Grid {
   readonly univer: Univer;
@@ -51,7 +52,7 @@ export function bootGrid({ container, data, functions, locale: { locale, words }
     header: true,
     toolbar: false,
     headerMenu: false,
-    contextMenu: false,
+    contextMenu: true,
     footer: false,
     disableAutoFocus: true,
   });
@@ -64,6 +65,7 @@ export function bootGrid({ container, data, functions, locale: { locale, words }
     disableForceStringAlert: true,
     disableForceStringMark: true,
     clipboardConfig: { hidePasteOptions: true },
+    menu,
   });
   univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
   univer.registerPlugin(UniverSheetsFormulaUIPlugin);

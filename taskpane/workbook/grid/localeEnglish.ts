@@ -11,9 +11,9 @@ import numfmtUi from '@univerjs/sheets-numfmt-ui/locale/en-US';
 import sheetsUi from '@univerjs/sheets-ui/locale/en-US';
 import ui from '@univerjs/ui/locale/en-US';
 
-/** Plainer words than the engine's for its list of names. */
+/** Plainer words than the engine's for its list of names and its menu on cells. */
 const inSheets = sheetsUi['sheets-ui'];
-const plainer = {
+const names = {
   ...inSheets.definedName,
   managerTitle: 'Names in this workbook',
   managerDescription: 'A name stands for a cell or a range; formulas can use it in place of the address.',
@@ -28,9 +28,32 @@ const plainer = {
   defaultName: 'Name',
   deleteConfirmText: 'Delete this name? Formulas that use it will show an error.',
 };
+const menu = {
+  ...inSheets.rightClick,
+  insertRowsAfterSuffix: 'rows below',
+  insertColsLeftSuffix: 'columns to the left',
+  insertColsRightSuffix: 'columns to the right',
+  deleteSelectedRow: 'Delete these rows',
+  deleteSelectedColumn: 'Delete these columns',
+  hideSelectedRow: 'Hide these rows',
+  showHideRow: 'Show hidden rows',
+  hideSelectedColumn: 'Hide these columns',
+  showHideColumn: 'Show hidden columns',
+  rowHeight: 'Row height',
+  columnWidth: 'Column width',
+  moveLeft: 'Cells; those to the right move in',
+  moveUp: 'Cells; those below move up',
+  moveRight: 'Cells; these move to the right',
+  moveDown: 'Cells; these move down',
+  clearContent: 'Contents',
+  clearFormat: 'Formats',
+  clearAll: 'Contents and formats',
+  fitContent: 'As wide or high as its contents',
+  cancelFreeze: 'Freeze nothing',
+};
 
 export const locale = LocaleType.EN_US;
 export const words = mergeLocales(
   ...[design, ui, docsUi, sheets, sheetsUi, formula, formulaUi, numfmtUi, conditionsUi, validation, validationUi],
-  { 'sheets-ui': { ...inSheets, definedName: plainer } },
+  { 'sheets-ui': { ...inSheets, definedName: names, rightClick: menu } },
 );

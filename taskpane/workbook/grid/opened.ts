@@ -13,6 +13,7 @@ import { read } from './read.js';
 import { readAll } from './readAll.js';
 import { readSelection, watchSelection } from './selection.js';
 import { insertStarter } from './sheets.js';
+import { type Steps, stepsOf } from './steps.js';
 import { type SheetTabs, sheetTabs } from './tabs.js';
 import { bookOfGrid } from './toBook.js';
 import { writeBlock } from './write.js';
@@ -20,6 +21,7 @@ import { writeBlock } from './write.js';
 /** All that the rest of the page does with the open workbook, so that it needs nothing of the engine itself. */
 export interface OpenedWorkbook {
   readonly tabs: SheetTabs;
+  readonly steps: Steps;
   selection(): Selection;
   onSelection(listener: (selection: Selection) => void): () => void;
   onCharts(listener: (charts: readonly ShownChart[]) => void): () => void;
@@ -39,6 +41,7 @@ export interface OpenedWorkbook {
 export function openedWorkbook(grid: Grid): OpenedWorkbook {
   return {
     tabs: sheetTabs(grid),
+    steps: stepsOf(grid),
     selection: () => readSelection(grid),
     onSelection: (listener) => watchSelection(grid, listener),
     onCharts: (listener) => watchCharts(grid, listener),

@@ -51,7 +51,9 @@ export function sheetTabs(grid: Grid): SheetTabs {
       });
       return () => subscription.dispose();
     },
-    show: (id) => workbook.setActiveSheet(id),
+    show: (id) => {
+      if (workbook.getSheetBySheetId(id)) workbook.setActiveSheet(id);
+    },
     add: (nameOf) => {
       insertBlank(grid, nameOf);
     },

@@ -4,6 +4,7 @@ import { OpenFile } from './openFile.js';
 import type { ReadFile } from './readFile.js';
 import { SaveFile } from './saveFile.js';
 import type { State, Store } from './state.js';
+import { StepButtons } from './stepButtons.js';
 import { useWords } from './words.js';
 
 export interface Actions {
@@ -26,6 +27,7 @@ export function Bar({ state, store, actions }: { state: State; store: Store; act
       <p class="workbook-saving" role="status" data-saving={state.saving}>
         {words.saving[state.saving]}
       </p>
+      <StepButtons steps={state.workbook?.steps} />
       {state.hasBefore && (
         <button type="button" disabled={!ready} onClick={() => ask('bringBack')}>
           {words.bringBack.button}

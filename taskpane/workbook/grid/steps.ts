@@ -1,0 +1,28 @@
+import { IUndoRedoService, RedoCommand, UndoCommand } from '@univerjs/core';
+import type { Grid } from './boot.js';
+
+export interface StepsLeft {
+  readonly back: boolean;
+  readonly forth: boolean;
+}
+
+/** The way back through what was done, and forth again. */
+export interface Steps {
+  watch(listener: (left: StepsLeft) => void): () => void;
+  back(): void;
+  forth(): void;
+}
+
+export function stepsOf(grid: Grid): Steps {
+  const service = grid.univer.__getInjector().get(IUndoRedoService);
+  return {
+    watch(listener) {
+      const watching = service.undoRedoStatus$.subscribe(({ undos, redos }) =>
+        listener({ back: undos > 0, forth: redos > 0 }),
+      );
+      return () => watching.unsubscribe();
+    },
+    back: () => void grid.api.executeCommand(UndoCommand.id),
+    forth: () => void grid.api.executeCommand(RedoCommand.id),
+  };
+}
