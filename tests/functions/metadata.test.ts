@@ -1,6 +1,11 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod/mini';
+import { developmentAddress } from '../../.config/address.js';
+import { path } from '../../.config/paths.js';
+import { german } from '../../functions/german/index.js';
 import { metadata } from '../../functions/metadata.js';
+import { english } from '../../functions/words.js';
 
 /** Our own reading of what the host accepts; the published schema is older than the options used here. */
 const matrix = { type: z.literal('any'), dimensionality: z.literal('matrix') };
@@ -44,5 +49,36 @@ describe('the metadata for the host', () => {
       optional: true,
       description: expect.stringContaining('Position (a fraction from 0 to 1; preset 0.5): '),
     });
+  });
+
+  it.each([
+    ['docs/functions.json', english],
+    ['docs/functions.de.json', german],
+  ])('is the committed snapshot %s', (file, words) => {
+    expect(metadata(developmentAddress, words)).toEqual(JSON.parse(readFileSync(path(file), 'utf8')));
+  });
+
+  it('names no parameter as optional that must be given', () => {
+    const needed = metadata('').functions.map(({ parameters }) =>
+      parameters.findLastIndex(({ optional }) => !optional),
+    );
+    for (const [index, { parameters }] of metadata('').functions.entries()) {
+      expect(parameters.slice(0, needed[index]).every(({ optional }) => !optional)).toBe(true);
+    }
+  });
+});
+
+describe('German words for units and choices', () => {
+  it('write numbers with a comma and money as Geld', () => {
+    expect(german.span([0, 0.999], 'fraction')).toBe('ein Anteil von 0 bis 0,999');
+    expect(german.span([0, 1.5], '')).toBe('von 0 bis 1,5');
+    expect(german.span([0, 2], 'as given')).toBe('von 0 bis 2');
+    expect(german.span([0, 2], 'money/kg')).toBe('von 0 bis 2 Geld/kg');
+    expect(german.anyOf(['a'])).toBe('a');
+    expect(german.anyOf(['a', 'b', 'c'])).toBe('a, b oder c');
+    expect(german.preset(0.5)).toBe('Vorgabe 0,5');
+    expect(german.preset('hydrogel')).toBe('Vorgabe hydrogel');
+    expect(english.preset(0.5)).toBe('preset 0.5');
+    expect(english.preset('hydrogel')).toBe('preset hydrogel');
   });
 });
