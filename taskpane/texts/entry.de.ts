@@ -7,6 +7,8 @@ export const entry: Texts['entry'] = {
   unclear: (text) =>
     `${text} lässt sich auf mehr als eine Weise lesen. Trennen Sie Eingaben mit „;“ und schreiben Sie Dezimalstellen mit „,“.`,
   bothSeparators: 'Eingaben sind hier sowohl mit „;“ als auch mit „,“ getrennt. Nehmen Sie eines von beiden.',
+  tooHeavy:
+    'Über dieser Formel stünde das Gitter still: Sie ist zu groß, liest einen zu großen Bereich oder hat Namen, die sich selbst erklären. LAMBDA wird hier nicht berechnet.',
   noNumber: (text, decimal) => `${text} ist hier keine Zahl; das Dezimalzeichen ist „${decimal}“.`,
   perhaps: (number) => `Schreiben Sie ${number}, wenn das gemeint ist.`,
   doesNotFit: (rows, columns) =>

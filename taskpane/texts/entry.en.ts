@@ -6,6 +6,8 @@ export const entry = {
   unclear: (text: string) =>
     `${text} can be read in more than one way. Separate inputs with “;” and write decimals with “,”.`,
   bothSeparators: 'Inputs are separated by both “;” and “,” here. Use one of them.',
+  tooHeavy:
+    'The grid would stand still over this formula: it is too large, reads too large a range, or has names that explain themselves. LAMBDA is not calculated here.',
   noNumber: (text: string, decimal: string) => `${text} is not a number here, where the decimal mark is “${decimal}”.`,
   perhaps: (number: string) => `Write ${number} if that is meant.`,
   doesNotFit: (rows: string, columns: string) =>

@@ -129,3 +129,24 @@ describe('a number shown while it is edited', () => {
     }
   });
 });
+
+describe('a typed formula over which the grid would stand still', () => {
+  it.each([
+    ['a name that explains itself', '=LET(a,a,a)'],
+    ['a name explained by a later one', '=LET(a,b,b,1,a)'],
+    ['LAMBDA', '=LAMBDA(x,x)(1)'],
+    ['thousands of operators', `=1${'+1'.repeat(5000)}`],
+    ['calls deep in each other', `=${'ABS('.repeat(200)}1${')'.repeat(200)}`],
+    ['more letters than a cell may have', `="${'x'.repeat(9000)}"`],
+    ['a range of millions of cells', '=SUM(A1:ZZ1000000)'],
+  ])('is refused with a sentence: %s', (_, typed) => {
+    expect(read(typed, 'en-GB')).toEqual({ kind: 'refused', message: en.entry.tooHeavy });
+  });
+
+  it.each(['=LET(a,1,b,a+1,b)', '=SUM(A:A)', '=POWDER.DRYMASS(A1,B1)', '=1+', '=IF(('])(
+    'is any other not: %s',
+    (typed) => {
+      expect(formula(typed, 'en-GB')).toBe(typed);
+    },
+  );
+});

@@ -1,4 +1,4 @@
-import { type AstExpression, parse, type Token } from '@borgar/fx/xlsx';
+import { type AstExpression, parse, type Token, tokenize } from '@borgar/fx/xlsx';
 import { LIMITS } from './limits.js';
 import { rectangleOf } from './readPlaces.js';
 
@@ -61,5 +61,15 @@ export function isRunnable(tokens: readonly Token[]): boolean {
     return !isCircular(parse(tokens.map((token) => ({ ...token }))));
   } catch {
     return false;
+  }
+}
+
+/** The same of a formula's text. What cannot be read at all is the engine's to refuse. */
+export function canRun(formula: string): boolean {
+  if (formula.length > LIMITS.formula) return false;
+  try {
+    return isRunnable(tokenize(formula.replace(/^=/, '')));
+  } catch {
+    return true;
   }
 }
