@@ -13,7 +13,13 @@ export interface Formats {
   readonly field: (value: number, unit: Unit) => string;
 }
 
+/** Outside of these a number is written by powers of ten; sums of money and numbers without a unit go further. */
 const NEITHER_SMALL_NOR_LARGE: readonly [number, number] = [1e-4, 1e9];
+const LARGE_SUM = 1e15;
+/** From here on seven digits would round off what stands before the decimal mark. */
+const WHOLE = 1e5;
+
+const isSum = (unit: Unit): boolean => unit === '' || unit.startsWith('money');
 
 /** The unit to stand beside a number, or nothing where the number carries it or has none. */
 export const unitBeside = (unit: Unit): string => (unit === 'fraction' || unit === 'as given' ? '' : unit);
@@ -21,13 +27,15 @@ export const unitBeside = (unit: Unit): string => (unit === 'fraction' || unit =
 export function formatsFor(locale: string): Formats {
   const notation = notationOf(locale);
   const plain = new Intl.NumberFormat(locale, { maximumSignificantDigits: 7 });
+  const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
   const scientific = new Intl.NumberFormat(locale, { maximumSignificantDigits: 5, notation: 'scientific' });
   const percent = new Intl.NumberFormat(locale, { style: 'percent', maximumSignificantDigits: 7 });
   const number = (value: number, unit: Unit): string => {
     if (unit === 'fraction') return percent.format(value);
     const size = Math.abs(value);
     const [small, large] = NEITHER_SMALL_NOR_LARGE;
-    return (value === 0 || (size >= small && size < large) ? plain : scientific).format(value);
+    if (value !== 0 && (size < small || size >= (isSum(unit) ? LARGE_SUM : large))) return scientific.format(value);
+    return (size < WHOLE ? plain : whole).format(value);
   };
   const amount = (value: number, unit: Unit): string => {
     const beside = unitBeside(unit);

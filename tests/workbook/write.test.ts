@@ -69,9 +69,22 @@ describe('a block written at the selection', () => {
     expect(sheet.at('B4').formula).toBeUndefined();
   });
 
-  it('is refused where the sheet ends', async () => {
+  it('lets the sheet grow where it ends, and one undo takes that back too', async () => {
     sheet = await calculateCells([['first']]);
-    workbookOf(sheet.grid).getActiveSheet().getRange('A4999').activate();
+    const shown = workbookOf(sheet.grid).getActiveSheet();
+    const rows = shown.getMaxRows();
+    shown.getRange(rows - 2, 0).activate();
+    expect(await tried()).toBeUndefined();
+    expect(shown.getMaxRows()).toBe(rows + 2);
+    workbookOf(sheet.grid).undo();
+    expect(shown.getMaxRows()).toBe(rows);
+  });
+
+  it('is refused where no sheet reaches', async () => {
+    sheet = await calculateCells([['first']]);
+    const shown = workbookOf(sheet.grid).getActiveSheet();
+    shown.setRowCount(100_000);
+    shown.getRange(99_998, 0).activate();
     expect(await tried()).toContain('do not fit');
   });
 });

@@ -4,8 +4,10 @@ import { readEntry } from '../entry/entry.js';
 import type { Writing } from '../entry/writing.js';
 import type { Grid } from './boot.js';
 import { entryCell } from './entryCell.js';
+import { asOneStep } from './oneStep.js';
 import { cellsOfText } from './pastedText.js';
 import { activeCell, workbookOf } from './place.js';
+import { canReach, growTo } from './room.js';
 
 /** The engine marks what was copied inside this workbook; that needs no reading. */
 const OWN_COPY = /data-copy-id/;
@@ -27,20 +29,24 @@ export function readPasting(grid: Grid, container: HTMLElement, writing: Writing
     event.preventDefault();
     event.stopImmediatePropagation();
     const rows = cellsOfText(text);
-    const columns = Math.max(...rows.map((row) => row.length));
+    const columns = rows.reduce((most, row) => Math.max(most, row.length), 0);
     const refused: string[] = [];
     const cells = rows.map((row) =>
       Array.from({ length: columns }, (_, c) => pastedCell(row[c] ?? '', writing, refused)),
     );
     const sheet = workbookOf(grid).getActiveSheet();
     const corner = activeCell(grid);
-    if (corner.getRow() + rows.length > sheet.getMaxRows() || corner.getColumn() + columns > sheet.getMaxColumns()) {
+    const extent = { rows: corner.getRow() + rows.length, columns: corner.getColumn() + columns };
+    if (!canReach(extent)) {
       tell(writing.words.doesNotFit(String(rows.length), String(columns)));
       return;
     }
-    const target = sheet.getRange(corner.getRow(), corner.getColumn(), rows.length, columns);
-    target.setValues(cells);
-    target.activate();
+    asOneStep(grid, () => {
+      growTo(sheet, extent);
+      const target = sheet.getRange(corner.getRow(), corner.getColumn(), rows.length, columns);
+      target.setValues(cells);
+      target.activate();
+    });
     if (refused.length > 0) tell(writing.words.pastedAsText(refused.slice(0, 5).join('; ')));
   };
   // The engine listens deep inside; this has to come first.

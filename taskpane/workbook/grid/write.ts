@@ -1,19 +1,11 @@
-import { type ICellData, IUndoRedoService } from '@univerjs/core';
+import type { ICellData } from '@univerjs/core';
 import type { Block, BlockCell } from '../../host/host.js';
 import { NotEmpty, Refusal } from '../../host/refusal.js';
 import type { Grid } from './boot.js';
 import { cellData } from './cells.js';
+import { asOneStep } from './oneStep.js';
 import { activeCell, address, shownAt, workbookOf } from './place.js';
-
-/** Runs `work` so that one press of undo takes all of it back. */
-function asOneStep(grid: Grid, work: () => void) {
-  const batch = grid.univer.__getInjector().get(IUndoRedoService).__tempBatchingUndoRedo(workbookOf(grid).getId());
-  try {
-    work();
-  } finally {
-    batch.dispose();
-  }
-}
+import { canReach, growTo } from './room.js';
 
 /** Whatever stood there before is written over, also by a place that holds nothing. */
 function engineCell(cell: BlockCell | undefined, at: (row: number, column: number) => string): ICellData {
@@ -49,7 +41,8 @@ export function writeBlock(grid: Grid, { rows }: Block, overwrite: boolean): { a
   const [row, column] = [cell.getRow(), cell.getColumn()];
   const columns = Math.max(1, ...rows.map((cells) => cells.length));
   const where = address(row, column, row + rows.length - 1, column + columns - 1);
-  if (row + rows.length > sheet.getMaxRows() || column + columns > sheet.getMaxColumns()) {
+  const extent = { rows: row + rows.length, columns: column + columns };
+  if (!canReach(extent)) {
     throw new Refusal((words) => words.noRoom(String(rows.length), String(columns), address(row, column)));
   }
   const taken = overwrite ? undefined : occupied(grid, row, column, rows.length, columns);
@@ -57,6 +50,7 @@ export function writeBlock(grid: Grid, { rows }: Block, overwrite: boolean): { a
   const at = (r: number, c: number) => address(row + r, column + c);
   const cells = rows.map((line) => Array.from({ length: columns }, (_, c) => engineCell(line[c], at)));
   asOneStep(grid, () => {
+    growTo(sheet, extent);
     sheet.getRange(row, column, rows.length, columns).setValues(cells);
     for (let c = 0; c < columns; c += 1)
       widen(

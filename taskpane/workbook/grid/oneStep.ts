@@ -1,0 +1,13 @@
+import { IUndoRedoService } from '@univerjs/core';
+import type { Grid } from './boot.js';
+import { workbookOf } from './place.js';
+
+/** Runs `work` so that one press of undo takes all of it back. */
+export function asOneStep(grid: Grid, work: () => void): void {
+  const batch = grid.univer.__getInjector().get(IUndoRedoService).__tempBatchingUndoRedo(workbookOf(grid).getId());
+  try {
+    work();
+  } finally {
+    batch.dispose();
+  }
+}
