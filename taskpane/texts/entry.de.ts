@@ -11,6 +11,7 @@ export const entry: Texts['entry'] = {
     'Über dieser Formel stünde das Gitter still: Sie ist zu groß, liest einen zu großen Bereich oder hat Namen, die sich selbst erklären. LAMBDA wird hier nicht berechnet.',
   noNumber: (text, decimal) => `${text} ist hier keine Zahl; das Dezimalzeichen ist „${decimal}“.`,
   perhaps: (number) => `Schreiben Sie ${number}, wenn das gemeint ist.`,
+  tooFar: (rows, columns) => `Ein Blatt reicht hier bis ${rows} Zeilen und ${columns} Spalten.`,
   doesNotFit: (rows, columns) =>
     `Nicht eingefügt: ${rows} × ${columns} Zellen haben unter und neben der ausgewählten Zelle keinen Platz.`,
   pastedAsText: (texts) => `Als Text eingefügt, da nicht klar ist, welche Zahl gemeint ist: ${texts}`,

@@ -10,6 +10,7 @@ export const entry = {
     'The grid would stand still over this formula: it is too large, reads too large a range, or has names that explain themselves. LAMBDA is not calculated here.',
   noNumber: (text: string, decimal: string) => `${text} is not a number here, where the decimal mark is “${decimal}”.`,
   perhaps: (number: string) => `Write ${number} if that is meant.`,
+  tooFar: (rows: string, columns: string) => `A sheet reaches as far as ${rows} rows and ${columns} columns here.`,
   doesNotFit: (rows: string, columns: string) =>
     `Not pasted: ${rows} × ${columns} cells do not fit below and beside the selected cell.`,
   pastedAsText: (texts: string) => `Pasted as text, since it is not clear which number is meant: ${texts}`,

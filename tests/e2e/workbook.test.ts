@@ -127,6 +127,16 @@ describe('the embedded workbook', () => {
     await expect.poll(selected).toContain('0.65');
   });
 
+  it('goes to an address beyond the end of the sheet, and says how far a sheet reaches', async () => {
+    await workbook.addSheet();
+    await workbook.enter('BC6000', '7');
+    await expect.poll(() => workbook.selected()).toMatch(/BC6000.*7$/);
+    const box = workbook.page.getByLabel('Address or name of the cell');
+    await box.fill('A1000000');
+    await box.press('Enter');
+    await expect.poll(() => workbook.notice()).toContain('A sheet reaches as far as 100000 rows and 256 columns here.');
+  });
+
   it('links to the licences of all its parts', async () => {
     await workbook.page.getByRole('tab', { name: 'Help' }).click();
     const link = workbook.page.getByRole('link', { name: 'Licences of all its parts' });

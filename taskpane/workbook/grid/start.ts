@@ -5,6 +5,7 @@ import type { StarterSheet } from '../../../src/sheets/sheet.js';
 import { languageOf, type Texts } from '../../texts/texts.js';
 import { notationOf } from '../entry/notation.js';
 import { answers } from '../formula/cellError.js';
+import { growToTypedAddress } from './addressBox.js';
 import { bootGrid } from './boot.js';
 import { loadLocale } from './locale.js';
 import { mendMarkup } from './markup.js';
@@ -54,6 +55,7 @@ export async function startGrid({ container, saved, starter, language, words, te
   readPasting(grid, container, writing, tell);
   renewMessagesAfterMoves(grid);
   mendMarkup(container, words.workbook);
+  growToTypedAddress(grid, container, (...most) => tell(words.entry.tooFar(...(most.map(String) as [string, string]))));
   dark().addEventListener('change', ({ matches }) => grid.api.toggleDarkMode(matches));
   // Earlier it would take keys for a cell that cannot be seen or chosen yet.
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
