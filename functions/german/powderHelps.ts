@@ -83,4 +83,6 @@ export const powderHelps: Readonly<Record<string, string>> = {
     'Anteil des neuen Pulvers, der als Filterhilfsmittel wirkt: 0 für ein Gel, bis 1 für ein Pulver, so offen wie die laufende Dosage. Ein Versuch entscheidet.',
   'Below which the cake blinds or the beer is not clear, whatever the stabiliser does.':
     'Darunter verlegt der Kuchen oder wird das Bier nicht blank, was auch das Stabilisierungsmittel tut.',
+  'it removes polyphenol, not protein, so no factor leads from or to it.':
+    'Es entfernt Polyphenol, kein Eiweiß; daher führt kein Faktor von ihm oder zu ihm.',
 };

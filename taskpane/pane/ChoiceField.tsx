@@ -40,7 +40,7 @@ export function ChoiceField({ id, input, text, problem, onText }: Props) {
       </p>
       {unfit.map(([word, reason]) => (
         <p key={word} class="pb-quiet">
-          {texts.card.unfit(word, reason)}
+          {texts.card.unfit(word, texts.say(reason))}
         </p>
       ))}
     </Described>

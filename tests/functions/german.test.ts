@@ -12,7 +12,11 @@ const texts = new Set(
     ...calculations.flatMap((one) => [
       one.summary,
       one.question,
-      ...parametersOf(one.inputs).flatMap(({ label, help }) => [label, help]),
+      ...parametersOf(one.inputs).flatMap(({ label, help, input }) => [
+        label,
+        help,
+        ...Object.values(('unfit' in input && input.unfit) || {}),
+      ]),
     ]),
   ]),
 );
