@@ -13,7 +13,8 @@ export type Read = (reference: Reference) => Cells | undefined;
 
 const bound = bindAll(answers);
 
-const isErrorCode = (text: string): boolean => text.startsWith('#') && isError(tokenize(text)[0]);
+/** Whether a text is one of the worksheet's errors, such as `#N/A`. */
+export const isErrorCode = (text: string): boolean => text.startsWith('#') && isError(tokenize(text)[0]);
 
 /** Error cells come from a host as their codes. */
 const fromCells = (cells: Cells): Matrix =>

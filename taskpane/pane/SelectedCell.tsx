@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { rangeText } from '../host/address.js';
 import type { CellContent, Host, Selection } from '../host/host.js';
+import type { Texts } from '../texts/texts.js';
 import { FormulaCode } from './FormulaCode.js';
 import { Heading } from './Heading.js';
 import { useReading } from './picture/useReading.js';
@@ -31,6 +32,10 @@ const inWords = (value: CellContent, { texts, formats }: Setting): string => {
   return value || texts.selected.blank;
 };
 
+/** An error whose sentence the host cannot tell: it may well come from another cell. */
+const showsError = (selection: Selection | undefined, { help }: Texts): boolean =>
+  !selection?.message && typeof selection?.value === 'string' && Object.hasOwn(help.error, selection.value);
+
 /** The sentence behind an error: the host's own, or what such an error means with us. */
 function sentenceOf({ message, value, ...selection }: Selection, { texts, host }: Setting): string | undefined {
   if (message) return message;
@@ -38,7 +43,9 @@ function sentenceOf({ message, value, ...selection }: Selection, { texts, host }
   if (typeof value !== 'string' || !formula?.toUpperCase().includes('POWDER.')) return undefined;
   const meaning = Object.entries(texts.help.error).find(([error]) => error === value)?.[1];
   const telling = value === '#VALUE!' || value === '#N/A';
-  return meaning && (telling && host === 'excel' ? `${meaning} ${texts.help.whereExcel}` : meaning);
+  if (!telling) return meaning;
+  // The embedded workbook knows the sentence of every refusal: without one the error was handed on.
+  return host === 'excel' ? `${meaning} ${texts.help.whereExcel}` : undefined;
 }
 
 /** The cell whose formula gives what the selected one shows. */
@@ -106,6 +113,9 @@ export function SelectedCell({ host, onExplain }: Props) {
             </p>
           )}
         </div>
+        {reading && source?.formula && showsError(selection, texts) && (
+          <reading.ErrorOrigin host={host} selection={source} />
+        )}
         {ids.map((id) => (
           <button key={id} type="button" class="pb-link" onClick={() => onExplain(id)}>
             {texts.selected.explain(`POWDER.${id}`)}

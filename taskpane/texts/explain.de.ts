@@ -3,6 +3,8 @@ import type { Texts } from './dictionary.js';
 /** The words that explain the selected cell, in German. */
 export const explain: Texts['explain'] = {
   heading: 'Wie diese Zelle zustande kommt',
+  errorOrigin: 'Dorthin gehen, wo dieser Fehler beginnt',
+  beginsHere: 'Er beginnt in dieser Zelle.',
   result: 'Antwort',
   method: 'Methode und Quellen',
   leftOut: 'fehlt in der Formel',

@@ -1,6 +1,8 @@
 /** The words that explain the selected cell, in English. */
 export const explain = {
   heading: 'How this cell comes about',
+  errorOrigin: 'Go to where this error begins',
+  beginsHere: 'It begins in this cell.',
   result: 'Answer',
   method: 'Method and sources',
   leftOut: 'left out of the formula',

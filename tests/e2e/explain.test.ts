@@ -73,6 +73,22 @@ describe('the explanation of the selected cell', () => {
     await expect.poll(() => explained.count()).toBe(0);
   });
 
+  it('leads from an error that was handed on to the cell where it begins', async () => {
+    const { enter, go, selected, page } = await open();
+    await enter('A1', '-5');
+    await enter('B1', '=POWDER.DRYMASS(A1,0.5)');
+    await enter('C1', '=B1*2');
+    await enter('D1', '=POWDER.DRYMASS(C1,0.5)');
+    expect(await selected()).not.toContain('Refused');
+    await page.getByRole('button', { name: 'Go to where this error begins' }).click();
+    await expect.poll(selected).toContain('Mass must be from 0');
+    expect(await selected()).toContain('B1');
+    await go('D1');
+    await enter('E1', '=1/0');
+    await page.getByRole('button', { name: 'Go to where this error begins' }).click();
+    await page.getByText('It begins in this cell.').waitFor();
+  });
+
   it('says which part only the workbook can calculate', async () => {
     const { enter, explained } = await open();
     await enter('A1', '=POWDER.BODYFEED(MAX(100,300),90)');
