@@ -1,8 +1,8 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { catalogue } from '../../src/catalogue.js';
 import type { Host } from '../host/host.js';
-import { FunctionCard } from './FunctionCard.js';
-import { FunctionList, type ListState } from './FunctionList.js';
+import { FunctionCard } from './card/FunctionCard.js';
+import { FunctionList, type ListState } from './list/FunctionList.js';
 
 interface Props extends ListState {
   readonly host: Host;

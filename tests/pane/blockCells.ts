@@ -1,7 +1,7 @@
 import type { Cell } from '../../src/core/input.js';
 import { a1 } from '../../taskpane/host/a1.js';
 import type { BlockCell } from '../../taskpane/host/host.js';
-import type { LaidOut } from '../../taskpane/pane/block.js';
+import type { LaidOut } from '../../taskpane/pane/form/block.js';
 
 const contentOf = ({ text, number }: BlockCell): Cell => number ?? text ?? null;
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/catalogue.js';
 import type { Calculation } from '../../src/core/calculation.js';
-import { exampleDraft } from '../../taskpane/pane/draft.js';
-import { readDraft } from '../../taskpane/pane/readDraft.js';
+import { exampleDraft } from '../../taskpane/pane/form/draft.js';
+import { readDraft } from '../../taskpane/pane/form/readDraft.js';
 import { settingFor } from '../../taskpane/pane/setting.js';
 import { en } from '../../taskpane/texts/en.js';
 

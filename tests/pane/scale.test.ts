@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/catalogue.js';
 import type { Bounds } from '../../src/core/input.js';
-import { scaleOf } from '../../taskpane/pane/scale.js';
+import { scaleOf } from '../../taskpane/pane/range/scale.js';
 
 const bounds: Bounds[] = catalogue.flatMap(({ inputs }) =>
   Object.values(inputs).flatMap((input): readonly Bounds[] => {

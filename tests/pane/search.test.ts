@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { german } from '../../functions/german/index.js';
 import { catalogue, families } from '../../src/catalogue.js';
-import { search } from '../../taskpane/pane/search.js';
+import { search } from '../../taskpane/pane/list/search.js';
 
 const found = (query: string, say?: (english: string) => string) =>
   search(families, query, say).flatMap(({ calculations }) => calculations.map(({ id }) => id));

@@ -2,7 +2,7 @@ import { useContext } from 'preact/hooks';
 import type { Judged } from '../../formula/judge.js';
 import { placeText } from '../../host/address.js';
 import type { Reference } from '../../host/reference.js';
-import { RangeBar } from '../RangeBar.js';
+import { RangeBar } from '../range/RangeBar.js';
 import { useSetting } from '../setting.js';
 import { Going } from './going.js';
 import { shownCell } from './shown.js';

@@ -1,11 +1,11 @@
-import { parametersOf } from '../../functions/parameters.js';
-import type { Calculation } from '../../src/core/calculation.js';
-import { evaluateCells, type Handed, isOneCell } from '../../src/core/evaluate.js';
-import { labelled } from '../../src/core/wording.js';
-import type { Block } from '../host/host.js';
-import { answerCells } from './answerCells.js';
-import { Canvas } from './canvas.js';
-import { unitBeside } from './formats.js';
+import { parametersOf } from '../../../functions/parameters.js';
+import type { Calculation } from '../../../src/core/calculation.js';
+import { evaluateCells, type Handed, isOneCell } from '../../../src/core/evaluate.js';
+import { labelled } from '../../../src/core/wording.js';
+import type { Block } from '../../host/host.js';
+import { Canvas } from '../canvas.js';
+import { answerCells } from '../card/answerCells.js';
+import { unitBeside } from '../formats.js';
 import { type Place, putInputs } from './inputCells.js';
 
 export interface LaidOut {

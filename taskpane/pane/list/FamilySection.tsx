@@ -1,6 +1,6 @@
-import type { Family } from '../../src/core/calculation.js';
-import { Heading } from './Heading.js';
-import { useSetting } from './setting.js';
+import type { Family } from '../../../src/core/calculation.js';
+import { Heading } from '../Heading.js';
+import { useSetting } from '../setting.js';
 
 interface Props {
   readonly family: Family;

@@ -1,7 +1,7 @@
-import { catalogue, families } from '../../src/catalogue.js';
+import { catalogue, families } from '../../../src/catalogue.js';
+import { useSetting } from '../setting.js';
 import { FamilySection } from './FamilySection.js';
 import { search } from './search.js';
-import { useSetting } from './setting.js';
 
 /** What a person did to the list; it outlives a visit to one of the functions. */
 export interface ListState {

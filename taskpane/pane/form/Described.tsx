@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import type { Bounds } from '../../src/core/input.js';
-import { useSetting } from './setting.js';
+import type { Bounds } from '../../../src/core/input.js';
+import { useSetting } from '../setting.js';
 
 interface Props {
   /** The id of the field that this describes. */

@@ -1,5 +1,5 @@
-import type { Bounds } from '../../src/core/input.js';
-import { useSetting } from './setting.js';
+import type { Bounds } from '../../../src/core/input.js';
+import { useSetting } from '../setting.js';
 
 interface Props {
   readonly bounds: Bounds;

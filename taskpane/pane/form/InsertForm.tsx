@@ -1,16 +1,16 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
-import type { Calculation } from '../../src/core/calculation.js';
-import { evaluateCells, isNoAnswer } from '../../src/core/evaluate.js';
-import { isRefused } from '../../src/core/read.js';
-import type { Host } from '../host/host.js';
+import type { Calculation } from '../../../src/core/calculation.js';
+import { evaluateCells, isNoAnswer } from '../../../src/core/evaluate.js';
+import { isRefused } from '../../../src/core/read.js';
+import type { Host } from '../../host/host.js';
+import { Result } from '../card/Result.js';
+import { Heading } from '../Heading.js';
+import { useSetting } from '../setting.js';
 import { layOut } from './block.js';
 import { exampleDraft } from './draft.js';
-import { Heading } from './Heading.js';
 import { InputField } from './InputField.js';
 import { Insertion } from './Insertion.js';
-import { Result } from './Result.js';
 import { readDraft } from './readDraft.js';
-import { useSetting } from './setting.js';
 
 interface Props {
   readonly calculation: Calculation;

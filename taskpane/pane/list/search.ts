@@ -1,5 +1,5 @@
-import type { Calculation, Family } from '../../src/core/calculation.js';
-import type { Input } from '../../src/core/input.js';
+import type { Calculation, Family } from '../../../src/core/calculation.js';
+import type { Input } from '../../../src/core/input.js';
 import { meantBy, PASSED_OVER } from './everydayWords.js';
 
 const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();

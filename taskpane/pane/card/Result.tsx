@@ -1,13 +1,13 @@
-import type { Calculation } from '../../src/core/calculation.js';
-import { type Answer, type Handed, isNoAnswer } from '../../src/core/evaluate.js';
-import type { NoAnswer, Refused } from '../../src/core/output.js';
-import { isRefused } from '../../src/core/read.js';
+import type { Calculation } from '../../../src/core/calculation.js';
+import { type Answer, type Handed, isNoAnswer } from '../../../src/core/evaluate.js';
+import type { NoAnswer, Refused } from '../../../src/core/output.js';
+import { isRefused } from '../../../src/core/read.js';
+import { FormulaCode } from '../FormulaCode.js';
+import type { LaidOut } from '../form/block.js';
+import { Heading } from '../Heading.js';
+import { useSetting } from '../setting.js';
 import { AnswerTable } from './AnswerTable.js';
-import type { LaidOut } from './block.js';
-import { FormulaCode } from './FormulaCode.js';
 import { fitsOnALine, formulaText } from './formulaText.js';
-import { Heading } from './Heading.js';
-import { useSetting } from './setting.js';
 
 interface Props {
   readonly calculation: Calculation;

@@ -1,9 +1,9 @@
-import { type Answer, isNoAnswer } from '../../src/core/evaluate.js';
-import type { Output } from '../../src/core/output.js';
-import type { AnswerCell } from '../../src/core/present.js';
-import type { Unit } from '../../src/core/units.js';
-import { labelled } from '../../src/core/wording.js';
-import { useSetting } from './setting.js';
+import { type Answer, isNoAnswer } from '../../../src/core/evaluate.js';
+import type { Output } from '../../../src/core/output.js';
+import type { AnswerCell } from '../../../src/core/present.js';
+import type { Unit } from '../../../src/core/units.js';
+import { labelled } from '../../../src/core/wording.js';
+import { useSetting } from '../setting.js';
 
 /** The unit of each cell in a line of the answer, or of each line in a report. */
 const unitsOf = (output: Output): readonly Unit[] => {

@@ -1,14 +1,14 @@
 import { useId } from 'preact/hooks';
-import type { NumberInput, OneCellInput } from '../../src/core/input.js';
-import { readNumber } from '../workbook/entry/number.js';
-import type { Writing } from '../workbook/entry/writing.js';
+import type { NumberInput, OneCellInput } from '../../../src/core/input.js';
+import { readNumber } from '../../workbook/entry/number.js';
+import type { Writing } from '../../workbook/entry/writing.js';
+import { unitBeside } from '../formats.js';
+import { RangeBar } from '../range/RangeBar.js';
+import { Verdict } from '../range/Verdict.js';
+import { useSetting } from '../setting.js';
 import { ChoiceField } from './ChoiceField.js';
 import { Described, describedBy } from './Described.js';
 import type { FieldProps } from './fieldProps.js';
-import { unitBeside } from './formats.js';
-import { RangeBar } from './RangeBar.js';
-import { useSetting } from './setting.js';
-import { Verdict } from './Verdict.js';
 
 /** The number in a field; undefined where there is none. */
 function numberIn(text: string, input: NumberInput, writing: Writing): number | undefined {

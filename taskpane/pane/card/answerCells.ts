@@ -1,6 +1,6 @@
-import type { Field, Output } from '../../src/core/output.js';
-import type { Unit } from '../../src/core/units.js';
-import type { BlockCell } from '../host/host.js';
+import type { Field, Output } from '../../../src/core/output.js';
+import type { Unit } from '../../../src/core/units.js';
+import type { BlockCell } from '../../host/host.js';
 
 /** A share is shown as a percentage; every other number as the sheet likes. */
 export const formatOf = (unit: Unit): Pick<BlockCell, 'format'> => (unit === 'fraction' ? { format: '0.0 %' } : {});

@@ -1,10 +1,10 @@
-import type { Calculation } from '../../src/core/calculation.js';
-import type { Handed } from '../../src/core/evaluate.js';
-import type { Cell, Input, OneCellInput, PlanInput } from '../../src/core/input.js';
-import { choiceRefusal, isRefused, numberRefusal, readCell, readOmitted } from '../../src/core/read.js';
-import { isMissing, type Limited } from '../../src/core/wording.js';
-import { readNumber } from '../workbook/entry/number.js';
-import type { Writing } from '../workbook/entry/writing.js';
+import type { Calculation } from '../../../src/core/calculation.js';
+import type { Handed } from '../../../src/core/evaluate.js';
+import type { Cell, Input, OneCellInput, PlanInput } from '../../../src/core/input.js';
+import { choiceRefusal, isRefused, numberRefusal, readCell, readOmitted } from '../../../src/core/read.js';
+import { isMissing, type Limited } from '../../../src/core/wording.js';
+import { readNumber } from '../../workbook/entry/number.js';
+import type { Writing } from '../../workbook/entry/writing.js';
 import { type Draft, planField, planLabels } from './draft.js';
 
 /** What a form holds: what it would hand to the calculation, and the sentence at each field that is refused. */

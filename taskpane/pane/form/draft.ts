@@ -1,7 +1,7 @@
-import type { Calculation } from '../../src/core/calculation.js';
-import type { Input, PlanInput, PlanLabel } from '../../src/core/input.js';
-import { labelKey } from '../../src/core/planLabels.js';
-import type { Formats } from './formats.js';
+import type { Calculation } from '../../../src/core/calculation.js';
+import type { Input, PlanInput, PlanLabel } from '../../../src/core/input.js';
+import { labelKey } from '../../../src/core/planLabels.js';
+import type { Formats } from '../formats.js';
 
 /** What stands in the fields of a form, by field. */
 export type Draft = Readonly<Record<string, string>>;

@@ -1,10 +1,10 @@
 import { useId } from 'preact/hooks';
-import type { NamesInput, SeriesInput } from '../../src/core/input.js';
-import { labelled } from '../../src/core/wording.js';
+import type { NamesInput, SeriesInput } from '../../../src/core/input.js';
+import { labelled } from '../../../src/core/wording.js';
+import { RangeBar } from '../range/RangeBar.js';
+import { useSetting } from '../setting.js';
 import { Described, describedBy } from './Described.js';
 import type { FieldProps } from './fieldProps.js';
-import { RangeBar } from './RangeBar.js';
-import { useSetting } from './setting.js';
 
 const MOST_LINES = 8;
 

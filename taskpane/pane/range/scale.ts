@@ -1,4 +1,4 @@
-import type { Bounds } from '../../src/core/input.js';
+import type { Bounds } from '../../../src/core/input.js';
 
 export interface Scale {
   /** Where a value stands on the bar, from 0 to 1; what lies outside stands at the nearer end. */

@@ -1,6 +1,6 @@
-import type { ChoiceInput } from '../../src/core/input.js';
+import type { ChoiceInput } from '../../../src/core/input.js';
+import { useSetting } from '../setting.js';
 import { Described, describedBy } from './Described.js';
-import { useSetting } from './setting.js';
 
 interface Props {
   readonly id: string;

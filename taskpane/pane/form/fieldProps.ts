@@ -1,4 +1,4 @@
-import type { Input } from '../../src/core/input.js';
+import type { Input } from '../../../src/core/input.js';
 import type { Draft } from './draft.js';
 
 /** What a field for an input of this kind is given. */

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
-import type { Host } from '../host/host.js';
-import { NotEmpty } from '../host/refusal.js';
+import type { Host } from '../../host/host.js';
+import { NotEmpty } from '../../host/refusal.js';
+import { sentenceFrom } from '../sentenceFrom.js';
+import { useSetting } from '../setting.js';
 import type { LaidOut } from './block.js';
-import { sentenceFrom } from './sentenceFrom.js';
-import { useSetting } from './setting.js';
 
 interface Props {
   readonly host: Host;

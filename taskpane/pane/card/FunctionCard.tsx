@@ -1,10 +1,10 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { CAUTIONS } from '../../src/cautions.js';
-import type { Calculation } from '../../src/core/calculation.js';
-import type { Host } from '../host/host.js';
-import { Heading } from './Heading.js';
-import { InsertForm } from './InsertForm.js';
-import { useSetting } from './setting.js';
+import { CAUTIONS } from '../../../src/cautions.js';
+import type { Calculation } from '../../../src/core/calculation.js';
+import type { Host } from '../../host/host.js';
+import { InsertForm } from '../form/InsertForm.js';
+import { Heading } from '../Heading.js';
+import { useSetting } from '../setting.js';
 
 interface Props {
   readonly calculation: Calculation;

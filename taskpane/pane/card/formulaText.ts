@@ -1,9 +1,9 @@
-import type { Calculation } from '../../src/core/calculation.js';
-import type { Handed } from '../../src/core/evaluate.js';
-import type { Cell } from '../../src/core/input.js';
-import { a1 } from '../host/a1.js';
-import { type Notation, written } from '../workbook/entry/notation.js';
-import type { LaidOut } from './block.js';
+import type { Calculation } from '../../../src/core/calculation.js';
+import type { Handed } from '../../../src/core/evaluate.js';
+import type { Cell } from '../../../src/core/input.js';
+import { a1 } from '../../host/a1.js';
+import { type Notation, written } from '../../workbook/entry/notation.js';
+import type { LaidOut } from '../form/block.js';
 
 /** A longer list of constants is harder to read than the range it stands for. */
 const MOST_CONSTANTS = 8;

@@ -1,11 +1,11 @@
-import type { Handed } from '../../src/core/evaluate.js';
-import type { Cell, Input, Inputs, PlanCells, PlanInput } from '../../src/core/input.js';
-import { labelled } from '../../src/core/wording.js';
-import type { BlockCell } from '../host/host.js';
-import { formatOf } from './answerCells.js';
-import type { Canvas } from './canvas.js';
+import type { Handed } from '../../../src/core/evaluate.js';
+import type { Cell, Input, Inputs, PlanCells, PlanInput } from '../../../src/core/input.js';
+import { labelled } from '../../../src/core/wording.js';
+import type { BlockCell } from '../../host/host.js';
+import type { Canvas } from '../canvas.js';
+import { formatOf } from '../card/answerCells.js';
+import { unitBeside } from '../formats.js';
 import { planLabels } from './draft.js';
-import { unitBeside } from './formats.js';
 
 export type Place = readonly [row: number, column: number];
 type At = (row: number, column: number) => string;

@@ -1,10 +1,10 @@
 import { useId } from 'preact/hooks';
-import type { PlanInput } from '../../src/core/input.js';
-import { labelled } from '../../src/core/wording.js';
+import type { PlanInput } from '../../../src/core/input.js';
+import { labelled } from '../../../src/core/wording.js';
+import { RangeBar } from '../range/RangeBar.js';
+import { useSetting } from '../setting.js';
 import { planField, planLabels } from './draft.js';
 import type { FieldProps } from './fieldProps.js';
-import { RangeBar } from './RangeBar.js';
-import { useSetting } from './setting.js';
 
 /** A plan: each label that the calculation reads, with a field for each column of values. */
 export function PlanField({ name, input, draft, problems, onField }: FieldProps<PlanInput>) {

@@ -1,7 +1,7 @@
-import type { Bounds } from '../../src/core/input.js';
-import { unitBeside } from './formats.js';
+import type { Bounds } from '../../../src/core/input.js';
+import { unitBeside } from '../formats.js';
+import { useSetting } from '../setting.js';
 import { scaleOf } from './scale.js';
-import { useSetting } from './setting.js';
 
 interface Props {
   readonly bounds: Bounds;
