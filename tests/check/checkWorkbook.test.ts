@@ -82,6 +82,35 @@ describe('the check of a workbook', () => {
     expect(only?.figures).toMatchObject({ value: 120, other: 90 });
   });
 
+  it('passes over what an IF keeps from being calculated, but not what IFERROR hides', async () => {
+    const guarded = workbook({ Sheet1: [[-5, '=IF(A1<0,"",POWDER.DRYMASS(A1,0.5))']] }, { '0,1': '' });
+    expect(await check(guarded)).toEqual([]);
+    const blank = workbook({ Sheet1: [[0, '=IF(A1=0,"",POWDER.BODYFEED(300,A1))']] }, { '0,1': '' });
+    expect(await check(blank)).toEqual([]);
+    const unusual = workbook({ Sheet1: [[900, '=IF(A1=0,"",POWDER.BODYFEED(300,A1))']] }, { '0,1': 270 });
+    expect((await check(unusual)).map(told)).toEqual(['unusual Sheet1 A1 POWDER.BODYFEED: Body feed']);
+    const masked = workbook({ Sheet1: [[-5, '=IFERROR(POWDER.DRYMASS(A1,0.5),0)']] }, { '0,1': 0 });
+    expect((await check(masked)).map(told)).toEqual(['refused Sheet1 A1 POWDER.DRYMASS: Mass']);
+  });
+
+  it('looks in a column only at the rows whose answer is an error', async () => {
+    const contents = workbook({
+      Sheet1: [
+        [100, '=IF(A1:A3=-5,"",POWDER.DRYMASS(A1:A3,0.5))'],
+        [-5, null],
+        [-6, null],
+      ],
+    });
+    const [sheet] = contents.sheets;
+    const values = [
+      [100, 50],
+      [-5, ''],
+      [-6, '#VALUE!'],
+    ];
+    const spilled = { ...contents, sheets: [{ ...sheet, values }] } as typeof contents;
+    expect((await check(spilled)).map(told)).toEqual(['refused Sheet1 A3 POWDER.DRYMASS: Mass']);
+  });
+
   it('looks at the shown sheet alone when asked to', async () => {
     const bad = [[-5, '=POWDER.DRYMASS(A1,0.1)']];
     expect((await check(workbook({ Sheet1: bad, Sheet2: bad }), 'sheet')).map(({ place }) => place.sheet)).toEqual([

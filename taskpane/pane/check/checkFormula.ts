@@ -14,6 +14,10 @@ import type { Snapshot } from './snapshot.js';
 
 const CALCULATIONS = new Map(catalogue.map((one) => [one.id as string, one]));
 const IS_ERROR = /^#[A-Z/0!?]+[!?A]$/;
+/** Functions that leave some of their inputs out: what they do not calculate refuses nothing. */
+const CHOOSES = /\b(?:IF|IFS|SWITCH|CHOOSE)\s*\(/i;
+/** Functions that put something else in the place of an error, which somebody may miss. */
+const MASKS_ERRORS = /\bIF(?:ERROR|NA)\b/i;
 /** Findings about one range: a whole column refused alike is told of by its first few cells. */
 const MOST_OF_A_RANGE = 5;
 
@@ -58,7 +62,8 @@ export class FormulaCheck {
     this.formulas++;
     const place = cellReference(sheet, row, column);
     const evaluator = new Evaluator(sheet, this.snapshot.read);
-    const refused = calls.filter((call) => this.call(call, evaluator, place)).length > 0;
+    const guarded = CHOOSES.test(text) && !MASKS_ERRORS.test(text);
+    const refused = calls.filter((call) => this.call(call, evaluator, place, guarded)).length > 0;
     if (!broken || refused) return;
     const sentence =
       this.snapshot.contents.message?.(sheet, row, column) ??
@@ -67,8 +72,8 @@ export class FormulaCheck {
   }
 
   /** Whether an input of the call, or of a call inside it, is refused. */
-  private call(call: Call, evaluator: Evaluator, place: RangeReference): boolean {
-    const inside = call.calls.filter((one) => this.call(one, evaluator, place)).length > 0;
+  private call(call: Call, evaluator: Evaluator, place: RangeReference, guarded: boolean): boolean {
+    const inside = call.calls.filter((one) => this.call(one, evaluator, place, guarded)).length > 0;
     const calculation = CALCULATIONS.get(call.id);
     if (!calculation) return inside;
     const all = givenTo(call, calculation, evaluator, place.sheet);
@@ -79,11 +84,21 @@ export class FormulaCheck {
       for (const one of judged(given, all)) {
         const origin = range && cellReference(range.sheet, range.top + one.row, range.left + one.column);
         this.receive({ id: call.id, one, literal: given.node?.type === 'Literal', formula: place, origin });
+        if (guarded && !this.isInEffect(place, one)) continue;
         if (one.judgement === 'refused') refused = true;
         if (told < MOST_OF_A_RANGE && this.tell(call.id, given, one, origin ?? place)) told++;
       }
     }
     return refused;
+  }
+
+  /** Whether the answer at the place of this value shows what a refusal makes of it, or anything at all. */
+  private isInEffect({ sheet, top, left }: RangeReference, { row, column, judgement }: Judged): boolean {
+    const at = (down: number, right: number) => this.snapshot.cell('values', sheet, top + down, left + right);
+    const isError = (shown: CellContent) => typeof shown === 'string' && IS_ERROR.test(shown);
+    const [first, own] = [at(0, 0), at(row, column)];
+    if (judgement === 'refused') return isError(first) || isError(own);
+    return own !== null && own !== '';
   }
 
   private tell(id: string, { parameter }: Given, one: Judged, place: RangeReference): boolean {
