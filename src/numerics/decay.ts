@@ -1,3 +1,4 @@
+import { extent } from './extent.js';
 import { errorScale } from './spread.js';
 
 /** y = plateau + (start − plateau) e^(−rate x), fitted by least squares, with standard errors. */
@@ -104,8 +105,7 @@ const chanceOf = (unexplained: number, freedom: number): number => unexplained *
  */
 export function fitDecay(x: ArrayLike<number>, y: ArrayLike<number>): Decay | NoDecay {
   const count = x.length;
-  const smallest = Math.min(...Array.from(x));
-  const range = Math.max(...Array.from(x)) - smallest;
+  const { least: smallest, span: range } = extent(x);
   const scaled = Float64Array.from(x, (one) => (one - smallest) / range);
   const { squares: spread } = trialAt(0, scaled, y);
   if (!(spread > 0)) return 'no effect';

@@ -1,3 +1,4 @@
+import { extent } from './extent.js';
 import type { Line } from './line.js';
 
 const heightAt = ({ intercept, slope }: Line, x: number): number => intercept + slope * x;
@@ -19,14 +20,9 @@ export function bend(line: Line, x: ArrayLike<number>, y: ArrayLike<number>): Be
   const { count, meanX, spreadX, residual } = line;
   if (count < 4) return undefined;
   let cubes = 0;
-  let least = Number.POSITIVE_INFINITY;
-  let most = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < count; i++) {
-    const one = x[i] as number;
-    const dx = one - meanX;
+    const dx = (x[i] as number) - meanX;
     cubes += dx * dx * dx;
-    if (one < least) least = one;
-    if (one > most) most = one;
   }
   const level = spreadX / count;
   const tilt = cubes / spreadX;
@@ -42,7 +38,7 @@ export function bend(line: Line, x: ArrayLike<number>, y: ArrayLike<number>): Be
   const coefficient = along / square;
   const left = Math.max(0, residual - coefficient * along);
   const error = Math.sqrt(left / (count - 3) / square);
-  return { sag: coefficient * ((most - least) / 2) ** 2, significance: coefficient === 0 ? 0 : coefficient / error };
+  return { sag: coefficient * (extent(x).span / 2) ** 2, significance: coefficient === 0 ? 0 : coefficient / error };
 }
 
 export interface Without {

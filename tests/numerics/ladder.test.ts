@@ -43,6 +43,37 @@ describe('the curve through a dose ladder', () => {
     expect(fitted(doses, curve(9, 1, 0.03, doses)).start).toBeCloseTo(9, 9);
   });
 
+  it('takes four hazes that fall at every step for an effect, in whatever order they come', () => {
+    // By chance alone the curve would fit four points as well as this more than once in twenty times.
+    const points: readonly (readonly [number, number])[] = [
+      [0, 9],
+      [20, 8.8],
+      [40, 4],
+      [60, 3.9],
+    ];
+    const orders = [
+      [0, 1, 2, 3],
+      [2, 0, 3, 1],
+      [3, 2, 1, 0],
+    ];
+    const fits = orders.map((order) =>
+      fitDecay(
+        order.map((i) => points[i]?.[0] as number),
+        order.map((i) => points[i]?.[1] as number),
+      ),
+    );
+    for (const fit of fits) expect(fit).not.toBe('no effect');
+    const rising = orders.map((order) =>
+      fitDecay(
+        order.map((i) => points[i]?.[0] as number),
+        order.map((i) => -(points[i]?.[1] as number) + 20),
+      ),
+    );
+    for (const fit of rising) expect(fit).toBe('rising');
+    const broken = [8.8, 9, 4, 3.9];
+    expect(fitDecay([0, 20, 40, 60], broken)).toBe('no effect');
+  });
+
   it('does not depend on the order of the points', () => {
     const order = [3, 0, 5, 1, 4, 2];
     const shuffled = fitted(
