@@ -28,9 +28,9 @@ export const columnTitles = ({ figures }: Columns): Line =>
   );
 
 /** Narrow enough that figures and their judgements stand beside each other and the pane on a laptop. */
-export const widthsOf = ({ figures }: Columns): readonly number[] => [
+export const widthsOf = ({ figures }: Columns, figure = 17): readonly number[] => [
   41,
-  ...figures.map(() => 17),
+  ...figures.map(() => figure),
   14,
   ...figures.map((one) => Math.max(15, judged(one).length + 1)),
   64,

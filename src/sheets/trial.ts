@@ -9,7 +9,7 @@ import { fitLines, runLines } from './trial/fitLines.js';
 import { columns } from './trial/lines.js';
 import { logLines } from './trial/logLines.js';
 import { bestFeedLines } from './trial/planOfTrial.js';
-import { verdictLines } from './trial/verdictLines.js';
+import { answerLines, verdictLines } from './trial/verdictLines.js';
 
 const whereToPaste: Line = {
   cells: (at) => [
@@ -27,7 +27,8 @@ export const trial = layOut(
     name: 'Trial log',
     summary:
       'Two run logs side by side, old powder and new: fits, verdict with its uncertainty, and the best body feed.',
-    widths: [...widthsOf(columns), 12, 12, ...Array.from({ length: 6 }, () => 11)],
+    // What FITRUN says of a log's first point is longer than any figure.
+    widths: [...widthsOf(columns, 20), 12, 12, ...Array.from({ length: 6 }, () => 11)],
     headerRows: 5,
     print: 'landscape',
     charts: trialCharts,
@@ -38,6 +39,7 @@ export const trial = layOut(
     note(HOW_TO_READ),
     whereToPaste,
     columnTitles(columns),
+    ...answerLines,
     ...runLines,
     { cells: () => [] },
     ...fitLines,

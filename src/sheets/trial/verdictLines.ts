@@ -85,6 +85,17 @@ const comparison = (compared: Compared): readonly Line[] => {
   ];
 };
 
+/** What the sheet comes to, before all that leads to it. */
+export const answerLines: readonly Line[] = [
+  heading('The answer'),
+  ...COMPARED.map(
+    ({ key, what }): Line => ({
+      cells: (at) => [text(what, 'label'), { formula: `=${at(`${key}Verdict`)}`, style: 'heading' }],
+    }),
+  ),
+  gap,
+];
+
 export const verdictLines: readonly Line[] = [
   heading('Verdict on the new powder'),
   ...COMPARED.flatMap(comparison),

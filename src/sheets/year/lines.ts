@@ -20,7 +20,7 @@ export const SOURCE = beerColumn(BEERS.length);
 /** Some of these columns hold longer titles in the beer list. */
 const BEER_WIDTHS: readonly number[] = [13, 16, 13, 13, 13, 13, 14, 17, 13, 13];
 
-export const widths: readonly number[] = [40, 14, 18, 13, 16, 16, ...BEER_WIDTHS, 48];
+export const widths: readonly number[] = [40, 14, 17, 13, 18, 16, ...BEER_WIDTHS, 48];
 
 export const beerName = (beer: number): string => `Beer ${beer + 1}`;
 
@@ -28,8 +28,8 @@ export const beerName = (beer: number): string => `Beer ${beer + 1}`;
 const isFigure = (column: number): boolean =>
   (column > 0 && column <= SIDES.length) || (column >= LEAD && column < SOURCE);
 
-/** Over the whole sheet, and on every printed page; the beer list and the spread have titles of their own. */
-const LEAD_TITLES = ['Quantity', 'Now', 'Proposed', UNIT, 'Judged now', 'Judged proposed'];
+/** Over the whole sheet, and on every printed page; the beer list, the totals and the spread have titles of their own. */
+const LEAD_TITLES = ['Quantity', 'Now', 'Proposed', UNIT, 'Judged now / saved', 'Judged proposed'];
 
 export const headLine: Line = {
   cells: () =>
