@@ -24,6 +24,9 @@ export const note = (words: string): Line => line(words, 'note');
 export const caution = (words: string): Line => line(words, 'caution');
 export const gap: Line = { cells: () => [] };
 
+/** What a sheet comes to, before all that leads to it. */
+export const answer = (lines: readonly Line[]): readonly Line[] => [heading('The answer'), ...lines, gap];
+
 /** A line with further places, such as where a picture begins. */
 export const marked = (one: Line, marks: Readonly<Record<string, Mark>>): Line => ({
   ...one,

@@ -7,22 +7,19 @@ import { ovenMoisture } from '../moisture/ovenMoisture.js';
 import { sameSolids } from '../moisture/sameSolids.js';
 import { FACTOR_SOURCE } from '../stabiliser/factors.js';
 import { swapDose } from '../stabiliser/swapDose.js';
-import { columnsOf, columnTitles } from './columns.js';
+import { columnTitles } from './columns.js';
 import { referenceMoisture } from './dosing/stabiliser.js';
-import { figureLines } from './figures.js';
 import { call } from './formula.js';
 import { caution, gap, heading, layOut, markedFirst, note, title } from './layout.js';
 import { answerLines } from './quotes/answer.js';
 import { CALCULATED, methods } from './quotes/calculated.js';
 import { quotesCharts } from './quotes/charts.js';
 import { GIVEN } from './quotes/given.js';
+import { columns, computed, input, result } from './quotes/lines.js';
 import { OFFERS, ROOM } from './quotes/offers.js';
 import { quoteLines } from './quotes/table.js';
 import { tableLines } from './reports.js';
 import { HOW_TO_READ, INVENTED_SCENARIO, KIND_NOW, nowOf } from './scenario.js';
-
-const columns = columnsOf(['Figure']);
-const { input, result, computed } = figureLines(columns);
 
 const FROM_FIRST = 'Invented: the landed price of the first quote below.';
 

@@ -37,9 +37,12 @@ const showsError = (selection: Selection | undefined, { help }: Texts): boolean 
   !selection?.message && typeof selection?.value === 'string' && Object.hasOwn(help.error, selection.value);
 
 /** The sentence behind an error: the host's own, or what such an error means with us. */
-function sentenceOf({ message, value, ...selection }: Selection, { texts, host }: Setting): string | undefined {
+function sentenceOf(
+  { message, value }: Selection,
+  formula: string | undefined,
+  { texts, host }: Setting,
+): string | undefined {
   if (message) return message;
-  const { formula } = sourceOf({ ...selection, value });
   if (typeof value !== 'string' || !formula?.toUpperCase().includes('POWDER.')) return undefined;
   const meaning = Object.entries(texts.help.error).find(([error]) => error === value)?.[1];
   const telling = value === '#VALUE!' || value === '#N/A';
@@ -66,7 +69,7 @@ export function SelectedCell({ host, onExplain }: Props) {
   const reading = useReading(source?.formula !== undefined);
   const ids = reading?.readFormula(source?.formula ?? '').ids ?? [];
   const [explaining, setExplaining] = useState(true);
-  const sentence = selection && sentenceOf(selection, setting);
+  const sentence = selection && sentenceOf(selection, source?.formula, setting);
   const title = selection?.value === '#N/A' ? texts.selected.noAnswer : texts.selected.refused;
   return (
     <>

@@ -6,7 +6,7 @@ import type { Store } from './shell/state.js';
 import type { Autosave } from './store/autosave.js';
 import { takeNotice } from './store/laterNotice.js';
 import { mayWrite } from './store/lock.js';
-import { rememberedSheet, rememberSheet } from './store/shownSheet.js';
+import { shownSheet } from './store/shownSheet.js';
 import { bringBack, hasBefore, load, setAside } from './store/store.js';
 import { passTrial, startTrial } from './store/trial.js';
 
@@ -67,9 +67,9 @@ export async function open({ store, container, starter, language, words }: Openi
   }
   const kept = saves && (await hasBefore());
   const saving = saves && mine ? workbook.autosave((state) => store.set({ saving: state })) : undefined;
-  const shown = rememberedSheet();
+  const shown = shownSheet.read();
   if (shown) workbook.tabs.show(shown);
-  workbook.tabs.watch((tabs) => rememberSheet(tabs.find(({ active }) => active)?.id ?? ''));
+  workbook.tabs.watch((tabs) => shownSheet.write(tabs.find(({ active }) => active)?.id ?? ''));
   store.set({ workbook, saving: saves ? (mine ? 'saved' : 'elsewhere') : 'failed', hasBefore: kept });
   passTrial();
   // A new workbook, or what was kept at the last moment, is in no storage yet.

@@ -1,5 +1,5 @@
 import type { Unit } from '../../core/units.js';
-import { gap, heading, type Line } from '../layout.js';
+import { answer, type Line } from '../layout.js';
 import { computed } from './lines.js';
 
 type Answer = readonly [label: string, now: string, proposed: string, unit: Unit, from: string, digits?: number];
@@ -14,10 +14,8 @@ const ANSWERS: readonly Answer[] = [
   ['Filter aid and stabiliser', 'powderCost', 'newPowderCost', 'money/hL', 'Powder cost'],
 ];
 
-/** What the sheet comes to, before all that leads to it. */
-export const answerLines: readonly Line[] = [
-  heading('The answer'),
-  ...ANSWERS.map(([label, now, proposed, unit, from, digits]) =>
+export const answerLines: readonly Line[] = answer(
+  ANSWERS.map(([label, now, proposed, unit, from, digits]) =>
     computed(
       [`answer.${label}.0`, `answer.${label}.1`],
       label,
@@ -27,5 +25,4 @@ export const answerLines: readonly Line[] = [
       digits,
     ),
   ),
-  gap,
-];
+);

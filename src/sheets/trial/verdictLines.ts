@@ -1,7 +1,7 @@
 import { fitRun } from '../../cake/fitRun.js';
 import type { Unit } from '../../core/units.js';
 import { text } from '../cells.js';
-import { type At, gap, heading, type Line } from '../layout.js';
+import { type At, answer, gap, heading, type Line } from '../layout.js';
 import { computed } from './lines.js';
 
 interface Compared {
@@ -85,16 +85,13 @@ const comparison = (compared: Compared): readonly Line[] => {
   ];
 };
 
-/** What the sheet comes to, before all that leads to it. */
-export const answerLines: readonly Line[] = [
-  heading('The answer'),
-  ...COMPARED.map(
+export const answerLines: readonly Line[] = answer(
+  COMPARED.map(
     ({ key, what }): Line => ({
       cells: (at) => [text(what, 'label'), { formula: `=${at(`${key}Verdict`)}`, style: 'heading' }],
     }),
   ),
-  gap,
-];
+);
 
 export const verdictLines: readonly Line[] = [
   heading('Verdict on the new powder'),

@@ -1,10 +1,8 @@
-import { gap, heading, type Line } from '../layout.js';
+import { answer, type Line } from '../layout.js';
 import { computed, SIDES, withoutBeers } from './lines.js';
 
-/** What the sheet comes to, before all that leads to it. */
-export const answerLines: readonly Line[] = [
-  heading('The answer'),
-  ...[
+export const answerLines: readonly Line[] = answer(
+  [
     computed(
       ['yearTotal', 'yearTotalProposed'],
       'Cost of filtration in the year, all beers',
@@ -22,5 +20,4 @@ export const answerLines: readonly Line[] = [
       0,
     ),
   ].map(withoutBeers),
-  gap,
-];
+);

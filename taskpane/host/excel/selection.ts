@@ -1,4 +1,4 @@
-import { cellReference } from '../address.js';
+import { filledBy } from '../filledBy.js';
 import type { CellContent, Selection } from '../host.js';
 
 /** Where a formula's answer spills to is known from this version of Excel on. */
@@ -29,9 +29,8 @@ function origin(cell: Excel.Range, anchor: Excel.Range | undefined): Pick<Select
   const spills = anchor && !anchor.isNullObject ? anchor : cell;
   const [[formula]] = spills.formulas as [[unknown]];
   if (typeof formula !== 'string' || !formula.startsWith('=')) return {};
-  const { rowIndex, columnIndex } = spills;
-  if (rowIndex === cell.rowIndex && columnIndex === cell.columnIndex) return { formula };
-  return { spilledFrom: { place: cellReference(cell.worksheet.name, rowIndex, columnIndex), formula } };
+  const placeOf = ({ rowIndex, columnIndex }: Excel.Range) => ({ row: rowIndex, column: columnIndex });
+  return filledBy(cell.worksheet.name, placeOf(cell), placeOf(spills), formula);
 }
 
 type Stop = () => Promise<void>;

@@ -13,7 +13,7 @@ import type { Finding, Kind } from './finding.js';
 import type { Snapshot } from './snapshot.js';
 
 const CALCULATIONS = new Map(catalogue.map((one) => [one.id as string, one]));
-const IS_ERROR = /^#[A-Z/0!?]+[!?A]$/;
+const isError = (shown: CellContent): shown is string => typeof shown === 'string' && /^#[A-Z/0!?]+[!?A]$/.test(shown);
 /** Functions that leave some of their inputs out: what they do not calculate refuses nothing. */
 const CHOOSES = /\b(?:IF|IFS|SWITCH|CHOOSE)\s*\(/i;
 /** Functions that put something else in the place of an error, which somebody may miss. */
@@ -56,7 +56,7 @@ export class FormulaCheck {
   check(sheet: string, row: number, column: number, text: string, shown: CellContent): void {
     if (!text.toUpperCase().includes(NAMESPACE)) return;
     const { ids, calls } = readFormula(text);
-    const broken = typeof shown === 'string' && IS_ERROR.test(shown);
+    const broken = isError(shown);
     // A misspelt name is none of our functions, but its error is one that somebody has to find.
     if (ids.length === 0 && !broken) return;
     this.formulas++;
@@ -95,7 +95,6 @@ export class FormulaCheck {
   /** Whether the answer at the place of this value shows what a refusal makes of it, or anything at all. */
   private isInEffect({ sheet, top, left }: RangeReference, { row, column, judgement }: Judged): boolean {
     const at = (down: number, right: number) => this.snapshot.cell('values', sheet, top + down, left + right);
-    const isError = (shown: CellContent) => typeof shown === 'string' && IS_ERROR.test(shown);
     const [first, own] = [at(0, 0), at(row, column)];
     if (judgement === 'refused') return isError(first) || isError(own);
     return own !== null && own !== '';

@@ -3,6 +3,7 @@ import type { Judged } from '../../formula/judge.js';
 import { placeText } from '../../host/address.js';
 import type { Reference } from '../../host/reference.js';
 import { RangeBar } from '../range/RangeBar.js';
+import { RangeSource } from '../range/RangeSource.js';
 import { useSetting } from '../setting.js';
 import { Going } from './going.js';
 import { shownCell } from './shown.js';
@@ -49,12 +50,7 @@ export function Received({ judged: { input, cell, judgement, sentence }, named, 
         </p>
       )}
       {bounds && <RangeBar bounds={bounds} {...value} />}
-      {bounds && (
-        <details class="pb-quiet">
-          <summary>{texts.card.range}</summary>
-          <p lang="en">{bounds.source}</p>
-        </details>
-      )}
+      {bounds && <RangeSource bounds={bounds} />}
     </div>
   );
 }

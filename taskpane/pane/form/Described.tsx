@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { Bounds } from '../../../src/core/input.js';
-import { useSetting } from '../setting.js';
+import { RangeSource } from '../range/RangeSource.js';
 
 interface Props {
   /** The id of the field that this describes. */
@@ -21,7 +21,6 @@ export const describedBy = (id: string, problem: string | undefined): string =>
 
 /** A field between its label above and its explanation, refusal and source below. */
 export function Described({ id, label, remark, help, problem, bounds, children }: Props) {
-  const { texts } = useSetting();
   return (
     <div class="pb-field">
       <div class="pb-label">
@@ -39,12 +38,7 @@ export function Described({ id, label, remark, help, problem, bounds, children }
       <p class="pb-help" id={`${id}-help`}>
         {help}
       </p>
-      {bounds && (
-        <details class="pb-quiet">
-          <summary>{texts.card.range}</summary>
-          <p lang="en">{bounds.source}</p>
-        </details>
-      )}
+      {bounds && <RangeSource bounds={bounds} />}
     </div>
   );
 }

@@ -42,10 +42,9 @@ function questionWords(query: string): readonly string[] {
 }
 
 /** How well one word fits one calculation: its name, then what it is for, then its labels; a saying less than the word. */
-function likeness(word: string, { id, about, all, byLabel }: Words): number {
+function likeness(word: string, meant: readonly string[], { id, about, all, byLabel }: Words): number {
   if (word.length > 2 && id.includes(word)) return 1.2;
   if (has(about, word)) return 1;
-  const meant = meantBy(word);
   if (meant.some((one) => has(about, one))) return 0.9;
   return meant.some((one) => has(all, one)) ? byLabel : 0;
 }
@@ -64,7 +63,8 @@ export function search(families: readonly Family[], query: string, say: Say = (t
   const all = families.flatMap(({ calculations }) => calculations).map((one) => [one, wordsOf(one, say)] as const);
   const scores = new Map<Calculation, number>();
   for (const word of words) {
-    const fits = all.map(([one, texts]) => [one, likeness(word, texts)] as const).filter(([, how]) => how > 0);
+    const meant = meantBy(word);
+    const fits = all.map(([one, texts]) => [one, likeness(word, meant, texts)] as const).filter(([, how]) => how > 0);
     const weight = Math.log(1 + all.length / Math.max(1, fits.length));
     for (const [one, how] of fits) scores.set(one, (scores.get(one) ?? 0) + how * weight);
   }

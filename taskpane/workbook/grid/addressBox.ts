@@ -4,24 +4,25 @@ import type { Grid } from './boot.js';
 import { workbookOf } from './place.js';
 import { canReach, growTo } from './room.js';
 
+/** Whole columns and rows, which end where the sheet does, have letters or numbers alone. */
+const isOfCells = (typed: string): boolean => /\d/.test(typed) && /\p{L}/u.test(typed);
+
 /** Lets a sheet grow to an address that is typed into the engine's field, which breaks off over one beyond the end. */
 export function growToTypedAddress(
   grid: Grid,
   container: HTMLElement,
-  tooFar: (rows: number, columns: number) => void,
+  tooFar: (rows: string, columns: string) => void,
 ) {
   const typed = (event: KeyboardEvent) => {
     if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
-    const place = rectangleOf(event.target.value.trim());
+    const address = event.target.value.trim();
+    const place = isOfCells(address) ? rectangleOf(address) : undefined;
     if (!place) return;
-    // Whole columns and rows end where the sheet does.
-    const [rows, columns] = [place.bottom, place.right].map((last) => last + 1) as [number, number];
-    const whole = !/\d/.test(event.target.value) || !/\p{L}/u.test(event.target.value);
-    if (whole) return;
-    if (canReach({ rows, columns })) return growTo(workbookOf(grid).getActiveSheet(), { rows, columns });
+    const extent = { rows: place.bottom + 1, columns: place.right + 1 };
+    if (canReach(extent)) return growTo(workbookOf(grid).getActiveSheet(), extent);
     event.preventDefault();
     event.stopImmediatePropagation();
-    tooFar(LIMITS.rows, LIMITS.columns);
+    tooFar(String(LIMITS.rows), String(LIMITS.columns));
   };
   container.addEventListener('keydown', typed, { capture: true });
 }

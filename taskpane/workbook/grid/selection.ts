@@ -6,7 +6,7 @@ import {
   SheetsSelectionsService,
 } from '@univerjs/sheets';
 import type { FWorksheet } from '@univerjs/sheets/facade';
-import { cellReference } from '../../host/address.js';
+import { filledBy } from '../../host/filledBy.js';
 import type { Selection } from '../../host/host.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
@@ -16,7 +16,6 @@ import { activeCell, address, isErrorCell, shownAt, workbookOf } from './place.j
 export function readCell(grid: Grid, sheet: FWorksheet, row: number, column: number): Selection {
   const { cell, origin } = shownAt(grid, sheet, row, column);
   const formula = origin ? sheet.getRange(origin.row, origin.column).getFormula() : '';
-  const own = origin?.row === row && origin.column === column;
   const name = sheet.getSheetName();
   const message =
     origin && isErrorCell(cell)
@@ -32,11 +31,7 @@ export function readCell(grid: Grid, sheet: FWorksheet, row: number, column: num
   return {
     sheet: name,
     address: address(row, column),
-    ...(origin && formula
-      ? own
-        ? { formula }
-        : { spilledFrom: { place: cellReference(name, origin.row, origin.column), formula } }
-      : {}),
+    ...(origin && formula ? filledBy(name, { row, column }, origin, formula) : {}),
     value: contentOf(cell),
     ...(message ? { message } : {}),
     ...(typeof note === 'string' ? { note } : {}),

@@ -55,7 +55,7 @@ export async function startGrid({ container, saved, starter, language, words, te
   readPasting(grid, container, writing, tell);
   renewMessagesAfterMoves(grid);
   mendMarkup(container, words.workbook);
-  growToTypedAddress(grid, container, (...most) => tell(words.entry.tooFar(...(most.map(String) as [string, string]))));
+  growToTypedAddress(grid, container, (...most) => tell(words.entry.tooFar(...most)));
   dark().addEventListener('change', ({ matches }) => grid.api.toggleDarkMode(matches));
   // Earlier it would take keys for a cell that cannot be seen or chosen yet.
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);

@@ -1,20 +1,13 @@
-/** A sentence for whoever sees the page after it opened again: told once. */
-const KEY = 'powderbook notice';
+import { kept } from './smallStorage.js';
 
-export function tellAfterReload(text: string) {
-  try {
-    sessionStorage.setItem(KEY, text);
-  } catch {
-    // Refused storage: the workbook that is open then speaks for itself.
-  }
-}
+/** Where it is refused, the workbook that is open speaks for itself. */
+const notice = kept(() => sessionStorage, 'powderbook notice');
+
+/** A sentence for whoever sees the page after it opened again: told once. */
+export const tellAfterReload = (text: string): void => notice.write(text);
 
 export function takeNotice(): string | undefined {
-  try {
-    const text = sessionStorage.getItem(KEY);
-    sessionStorage.removeItem(KEY);
-    return text ?? undefined;
-  } catch {
-    return undefined;
-  }
+  const text = notice.read();
+  notice.forget();
+  return text;
 }

@@ -1,18 +1,4 @@
-/** The sheet that was shown last, for the next time the page opens. */
-const KEY = 'powderbook sheet';
+import { kept } from './smallStorage.js';
 
-export function rememberSheet(id: string): void {
-  try {
-    localStorage.setItem(KEY, id);
-  } catch {
-    // Refused or full: the page then opens with the first sheet.
-  }
-}
-
-export function rememberedSheet(): string | undefined {
-  try {
-    return localStorage.getItem(KEY) ?? undefined;
-  } catch {
-    return undefined;
-  }
-}
+/** The sheet that was shown last, for the next time the page opens: by its id, and the first one where none is kept. */
+export const shownSheet = kept(() => localStorage, 'powderbook sheet');
