@@ -11,8 +11,8 @@ try {
   const server = createServer((request, response) => {
     if (ready) return serve(request, response);
     response
-      .writeHead(503, { 'Content-Type': 'text/plain', 'Retry-After': '5' })
-      .end('Powderbook is still being built.\n');
+      .writeHead(503, { 'Content-Type': 'text/plain', Refresh: '3', 'Retry-After': '3' })
+      .end('Powderbook is still being built. This page opens it as soon as it is.\n');
   });
   // The port is taken first: nobody should wait for a build only to read that there is no room for it.
   await listen(server, port);

@@ -9,7 +9,8 @@ import type { SheetCell } from './sheet.js';
 
 /** Names of a row's figures, column by column; an empty one leaves its column empty. */
 export type Names = string | readonly string[];
-type Reads<C extends Calculation> = Readonly<Partial<Record<Extract<keyof C['inputs'], string>, Figure>>>;
+type Key<C extends Calculation> = Extract<keyof C['inputs'], string>;
+type Reads<C extends Calculation> = Readonly<Partial<Record<Key<C>, Figure>>>;
 
 interface Said {
   readonly label?: string;
@@ -46,16 +47,17 @@ export function figureLines(columns: Columns) {
   function input<C extends Calculation>(
     names: Names,
     calculation: C,
-    key: Extract<keyof C['inputs'], string>,
+    keys: Key<C> | readonly Key<C>[],
     figures: Figure | readonly Figure[],
     options: Said & { readonly from?: string } = {},
   ): Line {
-    const declared = declaredInput(calculation, key);
+    const each = listed(keys).map((key) => declaredInput(calculation, key));
+    const declared = each[0] as (typeof each)[number];
     const named = listed(names);
     const given = listed(figures);
     const first = named.findIndex((name) => name !== '');
     const cells = named.map((name, index) =>
-      name ? inputCell(declared, given[index - first] as Figure, options.digits) : undefined,
+      name ? inputCell(each[index] ?? declared, given[index - first] as Figure, options.digits) : undefined,
     );
     return {
       marks: marksOf(named),

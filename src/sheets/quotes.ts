@@ -32,6 +32,7 @@ export const quotes = layOut(
       'Up to twelve offers of stabiliser: landed and dry price, cost per hL at equal effect, rank and break-even.',
     widths: [38, 22, 12, 24, ...GIVEN.slice(4).map(() => 12), 16, ...CALCULATED.map(() => 17)],
     headerRows: 1,
+    labelColumns: 1,
     print: 'landscape',
     charts: quotesCharts,
   },

@@ -68,6 +68,8 @@ export interface StarterSheet {
   readonly names: Readonly<Record<string, string>>;
   /** Rows at the top that stay in view and repeat in print. */
   readonly headerRows: number;
+  /** Columns at the left that stay in view. */
+  readonly labelColumns?: number;
   readonly conditions?: readonly SheetCondition[];
   readonly charts?: readonly SheetChart[];
   /** How the page is turned in print; one page wide in either case. */

@@ -35,7 +35,7 @@ export const trial = layOut(
   },
   [
     title('Trial log: beer 3 on filter 2, Nebbelgrund brewery'),
-    note(`${INVENTED_SCENARIO} The logs are calculated by the functions’ own physics, with noise on every reading.`),
+    note(INVENTED_SCENARIO),
     note(HOW_TO_READ),
     whereToPaste,
     columnTitles(columns),

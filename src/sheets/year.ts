@@ -18,6 +18,7 @@ export const year = layOut(
       'Ten beers through a year: powder, cake, disposal, water, losses, downtime, the saving and how sure it is.',
     widths,
     headerRows: 2,
+    labelColumns: 1,
     print: 'landscape',
     charts: yearCharts,
   },

@@ -42,7 +42,6 @@ export const open: Texts['open'] = {
     brokenSheets: 'Blätter, deren Teil fehlt',
     sheetNames: 'Blattnamen, die kein Blatt haben kann (sie wurden ersetzt)',
     hidden: 'das Ausblenden von Zeilen und Spalten (sie sind zu sehen)',
-    frozenColumns: 'fixierte Spalten',
     merged: 'verbundene Zellen (sie stehen einzeln)',
     charts: 'Diagramme',
     pictures: 'Bilder und Formen',

@@ -42,7 +42,6 @@ export const open = {
     brokenSheets: 'sheets whose part is missing',
     sheetNames: 'names of sheets that no sheet can have (they were replaced)',
     hidden: 'the hiding of rows and columns (they are shown)',
-    frozenColumns: 'frozen columns',
     merged: 'merged cells (they stand apart)',
     charts: 'charts',
     pictures: 'pictures and shapes',

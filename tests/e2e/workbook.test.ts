@@ -81,6 +81,13 @@ describe('the embedded workbook', () => {
     expect(await notice()).toBe('');
   });
 
+  it('has nothing to take back before anything was done', async () => {
+    const undo = workbook.page.getByRole('button', { name: 'Undo' });
+    expect(await undo.isDisabled()).toBe(true);
+    await workbook.enter('B14', '61');
+    await expect.poll(() => undo.isEnabled()).toBe(true);
+  });
+
   it('goes a step back and forth by its buttons', async () => {
     const { page, addSheet, enter, go, selected } = workbook;
     await addSheet();
@@ -163,9 +170,16 @@ describe('the embedded workbook', () => {
     await workbook.page.keyboard.type('Trials');
     await workbook.page.keyboard.press('Enter');
     await expect.poll(() => workbook.tabs()).toEqual(['Dosing', 'Trials']);
+    await workbook.page.getByRole('button', { name: 'Rename' }).click();
+    await workbook.page.keyboard.type('Log');
+    await workbook.page.getByText('Close', { exact: true }).evaluate((close: HTMLElement) => close.click());
+    await expect.poll(() => workbook.notice()).toBe('');
+    await workbook.page.keyboard.type('s');
+    await workbook.page.keyboard.press('Enter');
+    await expect.poll(() => workbook.tabs()).toEqual(['Dosing', 'Logs']);
     await workbook.page.getByRole('button', { name: 'Delete' }).click();
     await workbook.confirm('Cancel');
-    expect(await workbook.tabs()).toEqual(['Dosing', 'Trials']);
+    expect(await workbook.tabs()).toEqual(['Dosing', 'Logs']);
     await workbook.page.getByRole('button', { name: 'Delete' }).click();
     await workbook.confirm('Delete');
     await expect.poll(() => workbook.tabs()).toEqual(['Dosing']);

@@ -48,6 +48,26 @@ describe('ranges in a worksheet function', () => {
     });
   });
 
+  it('refuses a square of cells there, too', () => {
+    const square = [
+      [60, 100],
+      [70, 80],
+    ];
+    expect(call('SWAPRANGE', square, 'hydrogel', 'adsorptive')).toMatchObject({
+      message: 'Dose takes one cell or one column, but a range of 2 rows × 2 columns was given.',
+    });
+  });
+
+  it('fills a whole row of the answer with the error of its row, and no other', () => {
+    const error = new CellError('#DIV/0!');
+    expect(call('SWAPRANGE', [[error], [60]], 'hydrogel', 'adsorptive')).toEqual([
+      [error, error, error],
+      [42, 51, 60],
+    ]);
+    const [refused] = call('SWAPRANGE', -1, 'hydrogel', 'adsorptive') as CellError[][];
+    expect(refused?.map(({ message }) => message)).toEqual(Array(3).fill(expect.stringContaining('Dose must be')));
+  });
+
   it('treats the gaps of a ragged range as blank cells', () => {
     expect(call('DRYMASS', [[100, 200], [300]], [[0.5]])).toEqual([
       [50, 100],

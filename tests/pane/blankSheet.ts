@@ -11,7 +11,7 @@ export function blankSheet(): FakeSheet {
     widths: new Map(),
     names: new Map(),
     spills: new Map(),
-    frozen: 0,
+    frozen: { rows: 0, columns: 0 },
     printed: '',
     page: {},
     conditions: [],

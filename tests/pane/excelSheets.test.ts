@@ -37,7 +37,7 @@ describe('inserting a starter sheet into Excel', () => {
     }
     expect(Object.fromEntries(built.names)).toEqual(starter.names);
     expect(built.widths.size).toBe(starter.widths.length);
-    expect(built.frozen).toBe(starter.headerRows);
+    expect(built.frozen).toEqual({ rows: starter.headerRows, columns: 1 });
     expect(built.printed).toBe(`$1:$${starter.headerRows}`);
     expect(book.active.sheet).toBe(starter.name);
   });

@@ -30,7 +30,7 @@ export interface FakeSheet {
   readonly names: Map<string, string>;
   /** How far the answer of a formula reaches, by its place. */
   readonly spills: Map<string, readonly [rows: number, columns: number]>;
-  frozen: number;
+  frozen: { readonly rows: number; readonly columns: number };
   printed: string;
   /** What was set of the page, of each conditional format and of each chart, by its path such as `title.text`. */
   readonly page: Record<string, unknown>;

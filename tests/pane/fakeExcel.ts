@@ -105,13 +105,20 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded, blankShee
       },
       getCell: cell,
       getRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
-        range(queue, () => ({ sheet: name, row, column }), rows, columns),
+        Object.assign(
+          range(queue, () => ({ sheet: name, row, column }), rows, columns),
+          { extent: { rows, columns } },
+        ),
       getUsedRangeOrNullObject: () => perhaps(queue, () => usedOf(name)),
       names: Object.assign(collection(coded, queue, ofSheet(first)), {
         getItemOrNullObject: (key: string) => named(queue, () => ownName(name, key)),
         add: (key: string, { a1 }: { a1: string }) => queue.push(() => sheet().names.set(key, a1)),
       }),
-      freezePanes: { freezeRows: (rows: number) => queue.push(() => Object.assign(sheet(), { frozen: rows })) },
+      freezePanes: {
+        freezeRows: (rows: number) => queue.push(() => Object.assign(sheet(), { frozen: { rows, columns: 0 } })),
+        freezeAt: ({ extent }: { extent: FakeSheet['frozen'] }) =>
+          queue.push(() => Object.assign(sheet(), { frozen: extent })),
+      },
       ...parts,
       activate: () => queue.push(() => Object.assign(book, { active: { sheet: name, row: 0, column: 0 } })),
       delete: () => queue.push(() => book.sheets.delete(name)),

@@ -27,6 +27,18 @@ describe('a starter sheet whose figures are changed', () => {
     expect(shown(dosing.names.feedRate)).toBe('#VALUE!');
   });
 
+  it('asks about a kind whose moisture is that of another, and about no lot that is merely wetter or drier', async () => {
+    book = await calculateStarter(dosing);
+    const { presentMoisture = '', presentUsualMoisture = '', watchKind } = dosing.names;
+    const judged = presentUsualMoisture.replace('B', 'E');
+    const entered = async (moisture: number) => {
+      await book.enter(presentMoisture, moisture);
+      return [shown(judged), shown(watchKind)];
+    };
+    expect(await entered(0.7)).toEqual(['usual', 'Moistures and kinds go together.']);
+    expect(await entered(0.06)).toEqual(['unusual', expect.stringContaining('check both')]);
+  });
+
   it('warns of a shorter run when the body feed is not cut', async () => {
     book = await calculateStarter(dosing);
     await book.enter(dosing.names.credit ?? '', 0);

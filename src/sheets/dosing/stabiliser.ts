@@ -13,6 +13,15 @@ import { columns, computed, input, result } from './lines.js';
 export const referenceMoisture = (place: string): string =>
   KINDS.reduceRight((rest, kind) => `IF(${place}="${kind}",${REFERENCE_MOISTURE[kind]},${rest})`, 'NA()');
 
+/** Hydrogel and the dry powders are three times as far apart; no lot of a kind is so far from its usual moisture. */
+const FAR_OFF = 0.2;
+
+const SIDES = ['present', 'new'] as const;
+
+/** Whether the moisture found is far from that of the kind named. */
+export const ofAnotherKind = (at: At, side: (typeof SIDES)[number]): string =>
+  `ABS(${at(`${side}Moisture`)}-${at(`${side}UsualMoisture`)})>${FAR_OFF}`;
+
 const swapCall = (at: At): string => call(swapRange.id, [at('doseCorrected'), at('presentKind'), at('newKind')]);
 
 /** Low end, middle and high end, one below the other: one call spills them. */
@@ -28,6 +37,28 @@ const rangeLines: readonly Line[] = Object.values(swapRange.output.fields).map((
   ],
 }));
 
+const assumed = computed(
+  ['presentUsualMoisture', 'newUsualMoisture'],
+  'Moisture that the swap factors assume',
+  (at) => [`=${referenceMoisture(at('presentKind'))}`, `=${referenceMoisture(at('newKind'))}`],
+  'fraction',
+  FACTOR_SOURCE,
+);
+
+/** Judged where a moisture belongs to another kind, for then one of the two was not entered. */
+const assumedLine: Line = {
+  ...assumed,
+  judged: [{ cells: { column: 1, columns: columns.figures.length }, by: { column: columns.judgement } }],
+  cells: (at) => {
+    const cells = assumed.cells(at);
+    const judgements = SIDES.map((side) => ({
+      formula: `=IF(${ofAnotherKind(at, side)},"unusual","usual")`,
+      style: 'note' as const,
+    }));
+    return [...cells.slice(0, columns.judgement), ...judgements, ...cells.slice(columns.source)];
+  },
+};
+
 export const stabiliserLines: readonly Line[] = [
   heading('Stabiliser'),
   input('presentDose', swapDose, 'dose', nowOf('stabiliserDose'), { label: 'Present dose as bought', digits: 1 }),
@@ -35,14 +66,8 @@ export const stabiliserLines: readonly Line[] = [
     label: 'Moisture as found',
     from: 'Invented: your own oven test (OVENMOISTURE) or the supplier’s certificate goes here.',
   }),
-  input(['presentKind', 'newKind'], swapDose, 'fromKind', [KIND_NOW, KIND_PROPOSED], { label: 'Kind' }),
-  computed(
-    ['presentUsualMoisture', 'newUsualMoisture'],
-    'Moisture that the swap factors assume',
-    (at) => [`=${referenceMoisture(at('presentKind'))}`, `=${referenceMoisture(at('newKind'))}`],
-    'fraction',
-    FACTOR_SOURCE,
-  ),
+  input(['presentKind', 'newKind'], swapDose, ['fromKind', 'toKind'], [KIND_NOW, KIND_PROPOSED], { label: 'Kind' }),
+  assumedLine,
   result(
     'doseCorrected',
     sameSolids,

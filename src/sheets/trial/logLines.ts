@@ -65,6 +65,7 @@ const judgedHeads = ['Old', 'New'].flatMap((side) => READ.map((declared) => `${s
 const columnUnits = SIDES.flatMap(() => READ.map(unitOf));
 
 export const logLines: readonly Line[] = [
+  note('These two are calculated by the functions’ own physics, with noise on every reading.'),
   note('Paste into the framed columns, without gaps; what stands below the last reading stays empty.'),
   titles([...columnHeads, '', 'Fit, old', 'Fit, new', ...judgedHeads], [0, JUDGED_COLUMN]),
   units([...columnUnits, '', 'bar', 'bar', ...judgedHeads.map(() => 'judged')], [0, JUDGED_COLUMN]),

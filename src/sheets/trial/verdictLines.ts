@@ -22,8 +22,8 @@ const COMPARED: readonly Compared[] = [
     what: 'Rise',
     unit: risePerHour.unit,
     digits: 4,
-    less: 'With the new powder the pressure rises slower',
-    more: 'With the new powder the pressure rises faster',
+    less: 'The new powder’s pressure rises slower',
+    more: 'The new powder’s pressure rises faster',
   },
   {
     key: 'resistance',

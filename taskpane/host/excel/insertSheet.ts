@@ -29,7 +29,7 @@ function fill(range: Excel.Range, cells: readonly (readonly SheetCell[])[]): voi
 
 /** Builds a starter sheet as a new tab, and shows it. A tab left half built by a failure is taken away again. */
 export async function insertSheet(starter: StarterSheet): Promise<void> {
-  const { name, widths, rows, names, headerRows, conditions = [], charts = [] } = starter;
+  const { name, widths, rows, names, headerRows, labelColumns = 0, conditions = [], charts = [] } = starter;
   let added = '';
   try {
     await Excel.run(async (context) => {
@@ -50,7 +50,9 @@ export async function insertSheet(starter: StarterSheet): Promise<void> {
       }
       // Names of this sheet only, so that a second copy can have its own.
       for (const [key, address] of Object.entries(names)) sheet.names.add(key, sheet.getRange(address));
-      if (headerRows > 0) sheet.freezePanes.freezeRows(headerRows);
+      if (headerRows > 0 && labelColumns > 0)
+        sheet.freezePanes.freezeAt(sheet.getRangeByIndexes(0, 0, headerRows, labelColumns));
+      else if (headerRows > 0) sheet.freezePanes.freezeRows(headerRows);
       setUpPrinting(sheet, starter);
       setConditions(sheet, conditions);
       addCharts(sheet, charts);

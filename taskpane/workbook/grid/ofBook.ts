@@ -13,7 +13,7 @@ import { textCell } from './cells.js';
 import { conditionRule, validationsOf } from './judging.js';
 import { engineLook } from './styles.js';
 import { withRule } from './validation.js';
-import { COLUMNS, ROWS, shapeData } from './workbookData.js';
+import { blankSheet, COLUMNS, ROWS, shapeData } from './workbookData.js';
 
 /** Each look once, under an id that cells name: a file gives thousands of cells the same few. */
 class Styles {
@@ -59,8 +59,7 @@ function sheetOf(sheet: BookSheet, id: string, styles: Styles): Partial<IWorkshe
     cells[r] = Object.fromEntries(row.flatMap((cell, c) => (cell ? [[c, engineCell(cell, styles)]] : [])));
   }
   return {
-    id,
-    name: sheet.name,
+    ...blankSheet(id, sheet.name),
     rowCount: Math.max(ROWS, sheet.rows.length),
     columnCount: Math.max(COLUMNS, widest, sheet.widths.length),
     cellData: cells,

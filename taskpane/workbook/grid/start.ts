@@ -16,6 +16,7 @@ import { type OpenedWorkbook, openedWorkbook } from './opened.js';
 import { readPasting } from './paste.js';
 import { workbookOf } from './place.js';
 import { completeStarter } from './sheets.js';
+import { forgetSteps } from './steps.js';
 import { readTyping } from './typing.js';
 import { sheetData, workbookData } from './workbookData.js';
 
@@ -59,6 +60,7 @@ export async function startGrid({ container, saved, starter, language, words, te
   dark().addEventListener('change', ({ matches }) => grid.api.toggleDarkMode(matches));
   // Earlier it would take keys for a cell that cannot be seen or chosen yet.
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
+  forgetSteps(grid);
   const workbook = openedWorkbook(grid);
   closeNameListOnChoice(grid, workbook.focus);
   return workbook;

@@ -1,5 +1,6 @@
 import { IUndoRedoService, RedoCommand, UndoCommand } from '@univerjs/core';
 import type { Grid } from './boot.js';
+import { workbookOf } from './place.js';
 
 export interface StepsLeft {
   readonly back: boolean;
@@ -13,8 +14,13 @@ export interface Steps {
   forth(): void;
 }
 
+const serviceOf = (grid: Grid) => grid.univer.__getInjector().get(IUndoRedoService);
+
+/** What the page itself did so far is nobody's to take back. */
+export const forgetSteps = (grid: Grid): void => serviceOf(grid).clearUndoRedo(workbookOf(grid).getId());
+
 export function stepsOf(grid: Grid): Steps {
-  const service = grid.univer.__getInjector().get(IUndoRedoService);
+  const service = serviceOf(grid);
   return {
     watch(listener) {
       const watching = service.undoRedoStatus$.subscribe(({ undos, redos }) =>

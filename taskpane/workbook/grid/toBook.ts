@@ -132,6 +132,7 @@ export function bookOfGrid(grid: Grid): Book {
         ),
       ),
       headerRows: Math.max(0, freeze?.ySplit ?? 0),
+      labelColumns: Math.max(0, freeze?.xSplit ?? 0),
       conditions: conditionsOf(rules[id] ?? []),
     };
   };

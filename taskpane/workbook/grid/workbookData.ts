@@ -4,6 +4,7 @@ import {
   type IWorkbookData,
   type IWorksheetData,
   LocaleType,
+  VerticalAlign,
 } from '@univerjs/core';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
 import { cellData } from './cells.js';
@@ -39,10 +40,17 @@ export function sheetData(starter: StarterSheet, id: string, name = starter.name
 interface Shape {
   readonly widths: readonly (number | undefined)[];
   readonly headerRows: number;
+  readonly labelColumns?: number;
 }
 
-/** Widths of columns, and the rows that stay in view. */
-export function shapeData({ widths, headerRows }: Shape): Partial<IWorksheetData> {
+/** The first row and column that move; -1 where none stays. */
+const freeze = (rows: number, columns: number): Partial<IWorksheetData> =>
+  rows + columns > 0
+    ? { freeze: { xSplit: columns, ySplit: rows, startRow: rows || -1, startColumn: columns || -1 } }
+    : {};
+
+/** Widths of columns, and what stays in view. */
+export function shapeData({ widths, headerRows, labelColumns = 0 }: Shape): Partial<IWorksheetData> {
   const columnData = Object.fromEntries(
     widths.flatMap((width, column) =>
       width === undefined ? [] : [[column, { w: Math.round(width * CHARACTER + PADDING) }]],
@@ -50,12 +58,12 @@ export function shapeData({ widths, headerRows }: Shape): Partial<IWorksheetData
   );
   return {
     columnData,
-    ...(headerRows > 0 ? { freeze: { xSplit: 0, ySplit: headerRows, startRow: headerRows, startColumn: -1 } } : {}),
+    ...freeze(headerRows, labelColumns),
   };
 }
 
 export function blankSheet(id: string, name: string): Partial<IWorksheetData> {
-  return { id, name, rowCount: ROWS, columnCount: COLUMNS };
+  return { id, name, rowCount: ROWS, columnCount: COLUMNS, defaultStyle: { vt: VerticalAlign.MIDDLE } };
 }
 
 /** A workbook of one sheet, as it stands before anything is saved. */

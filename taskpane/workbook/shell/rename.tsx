@@ -26,7 +26,8 @@ export function RenameField({ name, onDone }: { name: string; onDone(name: strin
       ref={field}
       class="workbook-rename"
       aria-label={words.name}
-      value={name}
+      // Not the value: each time the page is drawn anew that would take back what was typed.
+      defaultValue={name}
       onKeyDown={key}
       onBlur={({ currentTarget }) => finish(currentTarget.value.trim())}
     />

@@ -32,6 +32,8 @@ export interface BookSheet {
   readonly names: Readonly<Record<string, string>>;
   /** Rows at the top that stay in view and repeat in print. */
   readonly headerRows: number;
+  /** Columns at the left that stay in view. */
+  readonly labelColumns?: number;
   readonly conditions?: readonly SheetCondition[];
   readonly charts?: readonly SheetChart[];
   readonly print?: 'portrait' | 'landscape';

@@ -19,7 +19,7 @@ const NOT_TAKEN: Readonly<Record<string, LeftOut>> = {
 const WIDEST = 255;
 /** The room on both sides that a file counts into a width, in characters. */
 const ROOM = 0.71;
-const MOST_FROZEN = 200;
+const MOST_FROZEN = { rows: 200, columns: 20 };
 
 function widthsOf(sheet: XmlElement, { leftOut }: Reading): (number | undefined)[] {
   const widths: (number | undefined)[] = [];
@@ -34,11 +34,11 @@ function widthsOf(sheet: XmlElement, { leftOut }: Reading): (number | undefined)
   return Array.from(widths);
 }
 
-function frozenRows(sheet: XmlElement, { leftOut }: Reading): number {
+function frozenOf(sheet: XmlElement): Pick<BookSheet, 'headerRows' | 'labelColumns'> {
   const pane = childOf(sheet, 'sheetViews', 'sheetView', 'pane');
-  if (!attribute(pane, 'state')?.startsWith('frozen')) return 0;
-  if ((whole(attribute(pane, 'xSplit')) ?? 0) > 0) leftOut.add('frozenColumns');
-  return Math.min(MOST_FROZEN, whole(attribute(pane, 'ySplit')) ?? 0);
+  const frozen = attribute(pane, 'state')?.startsWith('frozen');
+  const split = (name: string, most: number) => (frozen ? Math.min(most, whole(attribute(pane, name)) ?? 0) : 0);
+  return { headerRows: split('ySplit', MOST_FROZEN.rows), labelColumns: split('xSplit', MOST_FROZEN.columns) };
 }
 
 function printOf(sheet: XmlElement): Pick<BookSheet, 'print'> {
@@ -73,7 +73,7 @@ export function sheetOf(
     rows: Array.from(rows),
     widths: widthsOf(root, reading),
     names,
-    headerRows: frozenRows(root, reading),
+    ...frozenOf(root),
     ...(conditions.length > 0 ? { conditions } : {}),
     ...printOf(root),
   };

@@ -38,13 +38,20 @@ function rowsOf({ rows }: BookSheet, styles: WrittenStyles): string[] {
   });
 }
 
-function viewOf({ headerRows }: BookSheet, shown: boolean): string {
-  const below = a1(headerRows, 0);
-  const pane =
-    headerRows > 0
-      ? element('pane', { ySplit: headerRows, topLeftCell: below, activePane: 'bottomLeft', state: 'frozen' })
-      : '';
-  return element('sheetView', { tabSelected: shown ? 1 : undefined, workbookViewId: 0 }, pane);
+function paneOf({ headerRows, labelColumns = 0 }: BookSheet): string {
+  if (headerRows + labelColumns === 0) return '';
+  const vertical = headerRows > 0 ? 'bottom' : 'top';
+  return element('pane', {
+    xSplit: labelColumns || undefined,
+    ySplit: headerRows || undefined,
+    topLeftCell: a1(headerRows, labelColumns),
+    activePane: `${vertical}${labelColumns > 0 ? 'Right' : 'Left'}`,
+    state: 'frozen',
+  });
+}
+
+function viewOf(sheet: BookSheet, shown: boolean): string {
+  return element('sheetView', { tabSelected: shown ? 1 : undefined, workbookViewId: 0 }, paneOf(sheet));
 }
 
 /** One sheet of a workbook: cells, widths, rules, and a print one page wide. */

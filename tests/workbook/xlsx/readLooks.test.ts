@@ -50,10 +50,10 @@ describe('the look of a cell in a file', () => {
 describe('the shape and the rules of a sheet in a file', () => {
   const only = (inside: string, more = {}) => opened({ sheets: [inside], styles, theme, ...more });
 
-  it('has widths in characters and the rows that stay in view', () => {
-    const view = '<sheetViews><sheetView><pane ySplit="3" state="frozen"/></sheetView></sheetViews>';
+  it('has widths in characters and the rows and columns that stay in view', () => {
+    const view = '<sheetViews><sheetView><pane xSplit="2" ySplit="3" state="frozen"/></sheetView></sheetViews>';
     const { book } = only(`${view}<cols><col min="2" max="3" width="12.71"/></cols>${rows()}`);
-    expect(book.sheets[0]).toMatchObject({ headerRows: 3, widths: [undefined, 12, 12] });
+    expect(book.sheets[0]).toMatchObject({ headerRows: 3, labelColumns: 2, widths: [undefined, 12, 12] });
   });
 
   it('has rules for numbers between limits and lists of words, and says what it lacks', () => {
