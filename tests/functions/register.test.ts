@@ -14,12 +14,17 @@ const runtime = (associated: Associated) => ({
   Error: HostError,
   associate: (id: string, fn: (...args: unknown[]) => unknown) => associated.set(id, fn),
 });
-const register = () => import('../../functions/register.js');
+let imported = 0;
+/** Runs the script anew, and nothing of what it imports. */
+const register = () => {
+  imported += 1;
+  const place = new URL(`../../functions/register.ts?time=${imported}`, import.meta.url);
+  return import(/* @vite-ignore */ place.pathname + place.search);
+};
 
 describe('the registration of the worksheet functions', () => {
   let associated: Associated;
   beforeEach(() => {
-    vi.resetModules();
     associated = new Map();
   });
   afterEach(() => vi.unstubAllGlobals());
