@@ -125,6 +125,34 @@ describe('the curve through a dose ladder', () => {
       expect(squares(10 ** power)).toBeGreaterThanOrEqual(least * (1 - 1e-12));
   });
 
+  it('tells how much of the spread the curve explains', () => {
+    const fit = fitted(DOSES, NOISY);
+    const mean = NOISY.reduce((sum, haze) => sum + haze, 0) / NOISY.length;
+    const squares = (of: readonly number[]) => NOISY.reduce((sum, haze, i) => sum + (haze - (of[i] as number)) ** 2, 0);
+    const left = squares(curve(fit.start, fit.plateau, fit.rate, DOSES));
+    expect(fit.rSquared).toBeCloseTo(1 - left / squares(DOSES.map(() => mean)), 9);
+  });
+
+  it('counts as an effect what the F test does at 5 %', () => {
+    // NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.3: F(0.05; 2, 6) = 5.143.
+    const doses = [0, 10, 20, 30, 40, 60, 80, 100, 150];
+    const clean = curve(8, 2, 0.03, doses);
+    const pattern = [0.4, -1, 1, -0.8, 0.9, -0.5, 0.7, -0.9, 0.6];
+    const at = (scale: number) =>
+      fitDecay(
+        doses,
+        clean.map((haze, i) => haze + scale * (pattern[i] as number)),
+      );
+    let [least, most] = [0.5, 3];
+    for (let round = 0; round < 60; round++) {
+      const middle = (least + most) / 2;
+      if (at(middle) === 'no effect') most = middle;
+      else least = middle;
+    }
+    const last = at(least) as Decay;
+    expect(last.rSquared / 2 / ((1 - last.rSquared) / 6)).toBeCloseTo(5.143, 2);
+  });
+
   it('has standard errors that hold the truth as often as they say, over 3000 ladders with seeded noise', () => {
     const doses = [0, 10, 20, 30, 40, 60, 80, 100, 150];
     const truth = { start: 8, plateau: 1.5, rate: 0.03 };
@@ -170,6 +198,8 @@ describe('the curve through a dose ladder', () => {
     ['a nearly straight fall', [0, 20, 40, 60], [4, 3, 2.1, 1.3], 'no plateau'],
     ['a fall that gets steeper', DOSES, [9, 8.9, 8.5, 7, 5, 1], 'no plateau'],
     ['a fall that is over at the first dose', [0, 20, 40, 60], [5, 1, 1, 1], 'too steep'],
+    ['a fall that is over at the first dose but for what scatters', [0, 20, 40, 60], [9, 3.02, 2.9, 3.1], 'too steep'],
+    ['a rise that is over at the first dose', [0, 20, 40, 60], [1, 9, 9.1, 9], 'rising'],
   ])('is not told from %s', (_, doses, hazes, reason) => {
     expect(fitDecay(doses, hazes)).toBe(reason);
   });
