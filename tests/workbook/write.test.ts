@@ -1,9 +1,11 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { starterSheets } from '../../src/sheets/index.js';
+import type { StarterSheet } from '../../src/sheets/sheet.js';
 import type { Block } from '../../taskpane/host/host.js';
 import { NotEmpty } from '../../taskpane/host/refusal.js';
 import { workbookOf } from '../../taskpane/workbook/grid/place.js';
 import { insertStarter } from '../../taskpane/workbook/grid/sheets.js';
+import { fitted, sheetData } from '../../taskpane/workbook/grid/workbookData.js';
 import { writeBlock } from '../../taskpane/workbook/grid/write.js';
 import { said } from '../pane/said.js';
 import { type Calculated, calculateCells } from './headless.js';
@@ -101,5 +103,13 @@ describe('a starter sheet that is inserted', () => {
     expect(sheets.map((one) => one.getSheetName())).toEqual(['Sheet 1', starter.name, `${starter.name} 2`]);
     const cost = starter.names.newDose ?? '';
     expect(sheets.slice(1).map((one) => Number(one.getRange(cost).getRawValue()) > 0)).toEqual([true, true]);
+  });
+
+  it('keeps its labels in view where that leaves its figures the larger part', () => {
+    const wide = { ...starterSheets[0], widths: [40, 10, 10], headerRows: 4, labelColumns: 1 } as StarterSheet;
+    const frozen = (room: number) => sheetData(fitted(wide, room), 'one').freeze;
+    expect(frozen(700)).toEqual({ xSplit: 1, ySplit: 4, startRow: 4, startColumn: 1 });
+    expect(frozen(600)).toEqual({ xSplit: 0, ySplit: 4, startRow: 4, startColumn: -1 });
+    expect(sheetData({ ...wide, headerRows: 0, labelColumns: 0 }, 'one').freeze).toBeUndefined();
   });
 });

@@ -16,6 +16,7 @@ import { insertStarter } from './sheets.js';
 import { type Steps, stepsOf } from './steps.js';
 import { type SheetTabs, sheetTabs } from './tabs.js';
 import { bookOfGrid } from './toBook.js';
+import { fitted } from './workbookData.js';
 import { writeBlock } from './write.js';
 
 /** All that the rest of the page does with the open workbook, so that it needs nothing of the engine itself. */
@@ -38,7 +39,7 @@ export interface OpenedWorkbook {
   focus(): void;
 }
 
-export function openedWorkbook(grid: Grid): OpenedWorkbook {
+export function openedWorkbook(grid: Grid, container: HTMLElement): OpenedWorkbook {
   return {
     tabs: sheetTabs(grid),
     steps: stepsOf(grid),
@@ -48,7 +49,7 @@ export function openedWorkbook(grid: Grid): OpenedWorkbook {
     read: (references) => read(grid, references),
     write: (block, overwrite) => writeBlock(grid, block, overwrite),
     insertSheet: (starter) => {
-      insertStarter(grid, starter);
+      insertStarter(grid, fitted(starter, container.clientWidth));
     },
     readAll: () => readAll(grid),
     goTo: (reference) => goTo(grid, reference),

@@ -61,7 +61,7 @@ export async function startGrid({ container, saved, starter, language, words, te
   // Earlier it would take keys for a cell that cannot be seen or chosen yet.
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   forgetSteps(grid);
-  const workbook = openedWorkbook(grid);
+  const workbook = openedWorkbook(grid, container);
   closeNameListOnChoice(grid, workbook.focus);
   return workbook;
 }

@@ -37,6 +37,14 @@ export function sheetData(starter: StarterSheet, id: string, name = starter.name
   return withCharts(sheet, starter.charts ?? []);
 }
 
+const pixelsOf = (characters: number): number => Math.round(characters * CHARACTER + PADDING);
+
+/** A starter sheet as there is room for it: its labels stay in view only where its figures keep the larger part. */
+export function fitted(starter: StarterSheet, room: number): StarterSheet {
+  const labels = starter.widths.slice(0, starter.labelColumns ?? 0).map(pixelsOf);
+  return 2 * labels.reduce((sum, one) => sum + one, 0) > room ? { ...starter, labelColumns: 0 } : starter;
+}
+
 interface Shape {
   readonly widths: readonly (number | undefined)[];
   readonly headerRows: number;
@@ -52,9 +60,7 @@ const freeze = (rows: number, columns: number): Partial<IWorksheetData> =>
 /** Widths of columns, and what stays in view. */
 export function shapeData({ widths, headerRows, labelColumns = 0 }: Shape): Partial<IWorksheetData> {
   const columnData = Object.fromEntries(
-    widths.flatMap((width, column) =>
-      width === undefined ? [] : [[column, { w: Math.round(width * CHARACTER + PADDING) }]],
-    ),
+    widths.flatMap((width, column) => (width === undefined ? [] : [[column, { w: pixelsOf(width) }]])),
   );
   return {
     columnData,
