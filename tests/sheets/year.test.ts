@@ -102,6 +102,7 @@ describe('the year sheet', () => {
     for (const label of ['Yearly saving, P10', 'Yearly saving, P90', 'Yearly saving, mean', 'Chance of saving']) {
       expect(sheet.beside(label)).toBeCloseTo(report[label] as number, 4);
     }
+    expect(sheet.named('yearChance')).toBeCloseTo(report['Chance of saving'] as number, 4);
     const ranked = answerOf(sensitivity, planOf(labels(), { low, high }));
     const table = sheet.range(year.names.sensitivity ?? '');
     ranked.forEach((row, index) => {

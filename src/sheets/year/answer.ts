@@ -19,5 +19,12 @@ export const answerLines: readonly Line[] = answer(
       'now − proposed; below 0 it gets dearer',
       0,
     ),
+    computed(
+      ['', 'yearChance'],
+      'Chance that the beer chosen saves',
+      (at) => `=${at('saving.chance.0')}`,
+      'fraction',
+      'from the part “How sure is the saving?” below, of one beer: choose it by its number in the list',
+    ),
   ].map(withoutBeers),
 );

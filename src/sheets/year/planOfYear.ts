@@ -47,7 +47,7 @@ const sharedLine = (key: PlanKey, row: number): Line => ({
   cells: (at) => [
     text(PLAN[key].label, 'label'),
     ...(isOwn(key)
-      ? SIDES.map(() => text('', 'note'))
+      ? SIDES.map(() => text('by beer', 'note'))
       : sharedFigures(key).map((figure) => figureCell(PLAN[key], figure, at))),
     text(shownUnit(PLAN[key].unit), 'unit'),
     ...SIDES.map((_, side) => (row === 0 ? check(at, side) : text('', 'note'))),
