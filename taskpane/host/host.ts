@@ -28,6 +28,8 @@ export interface BlockCell {
   /** A number format in the worksheet's own notation, such as `0.0 %`. */
   readonly format?: string;
   readonly style?: CellStyle;
+  /** How many characters an answer will spill here. */
+  readonly room?: number;
 }
 
 /** A rectangle of cells written at the selection. */

@@ -75,6 +75,28 @@ describe('a block', () => {
     expect(block.rows[formula[0]]?.[formula[1]]?.format).toBe('0.0 %');
   });
 
+  it('shows as many digits of an answer as a person reads, whatever its size', () => {
+    const shown = (id: string, draft = {}) => {
+      const { block, formula } = texts(id, draft);
+      return block.rows.slice(formula[0]).map((row) => row[formula[1]]?.format ?? row[formula[1] + 1]?.format);
+    };
+    expect(shown('PRECOATMASS')[0]).toBe('#,##0.000');
+    expect(shown('PRECOATMASS', { area: '0.002', load: '800' })[0]).toBe('#,##0.0000');
+    expect(shown('PRECOATMASS', { area: '10000', load: '2000' })[0]).toBe('#,##0');
+    expect(shown('CAKERESISTANCE')[0]).toBe('0.0000E+00');
+    expect(shown('TOUNIT')[0]).toBeUndefined();
+    // Run, its time, what ends it, end pressure drop, end load, …
+    expect(shown('RUNREPORT').slice(0, 5)).toEqual(['#,##0.0', '#,##0.0000', undefined, '#,##0.0000', '#,##0.0000']);
+    // Every reading of a curve has the same number of places: those of the largest.
+    expect(new Set(shown('RUNCURVE').slice(1, 5))).toEqual(new Set(['#,##0.0']));
+  });
+
+  it('knows how wide the labels are that an answer will spill', () => {
+    const { block, formula } = texts('RUNREPORT');
+    const room = block.rows.slice(formula[0], formula[0] + 4).map((row) => row[formula[1]]?.room);
+    expect(room).toEqual(['Run hL', 'Run time h', 'Ends by', 'End pressure drop bar'].map(({ length }) => length));
+  });
+
   it('puts series side by side with room to grow, and the answer where they cannot meet it', () => {
     const laidOut = texts('LADDERFIT');
     expect(laidOut.beside).toBe(true);

@@ -37,9 +37,15 @@ describe('inserting a starter sheet into Excel', () => {
     }
     expect(Object.fromEntries(built.names)).toEqual(starter.names);
     expect(built.widths.size).toBe(starter.widths.length);
-    expect(built.frozen).toEqual({ rows: starter.headerRows, columns: 1 });
+    expect(built.frozen).toEqual({ rows: starter.headerRows, columns: 0 });
     expect(built.printed).toBe(`$1:$${starter.headerRows}`);
     expect(book.active.sheet).toBe(starter.name);
+  });
+
+  it('keeps titles and labels of a wide sheet in view', async () => {
+    const wide = starterSheets.find(({ labelColumns }) => labelColumns) as StarterSheet;
+    await excelHost().insertSheet(wide);
+    expect(sheet(wide.name).frozen).toEqual({ rows: wide.headerRows, columns: 1 });
   });
 
   it('prints it one page wide, turned as it says, on the paper that the user has', async () => {

@@ -42,7 +42,7 @@ const MOST_CHARACTERS = 45;
 
 /** Wide enough for labels and units; a note may run over into the next columns. */
 function widthFor(cells: readonly (BlockCell | undefined)[]): number {
-  const lengths = cells.map((cell) => (cell?.style === 'note' ? 0 : (cell?.text?.length ?? 0)));
+  const lengths = cells.map((cell) => (cell?.style === 'note' ? 0 : (cell?.text?.length ?? cell?.room ?? 0)));
   return points(Math.min(MOST_CHARACTERS, Math.max(...lengths)) + 1);
 }
 

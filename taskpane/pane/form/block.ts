@@ -4,8 +4,8 @@ import { evaluateCells, type Handed, isOneCell } from '../../../src/core/evaluat
 import { labelled } from '../../../src/core/wording.js';
 import type { Block } from '../../host/host.js';
 import { Canvas } from '../canvas.js';
-import { answerCells } from '../card/answerCells.js';
 import { unitBeside } from '../formats.js';
+import { answerCells } from './answerCells.js';
 import { type Place, putInputs } from './inputCells.js';
 
 export interface LaidOut {
@@ -29,7 +29,7 @@ export function layOut(calculation: Calculation, handed: Readonly<Record<string,
 
   const answer = evaluateCells(calculation, handed);
   const filled = Array.isArray(answer) ? (answer as readonly (readonly unknown[])[]) : [];
-  const cells = answerCells(output, filled.length);
+  const cells = answerCells(output, filled);
   const [rows, columns] = [cells.length, Math.max(...cells.map((row) => row.length))];
   const labelsAbove = output.kind === 'row' || output.kind === 'column' ? 1 : 0;
   const besideTop = output.kind === 'column' ? firstRow - 1 : 1;

@@ -3,8 +3,8 @@ import type { Cell, Input, Inputs, PlanCells, PlanInput } from '../../../src/cor
 import { labelled } from '../../../src/core/wording.js';
 import type { BlockCell } from '../../host/host.js';
 import type { Canvas } from '../canvas.js';
-import { formatOf } from '../card/answerCells.js';
 import { unitBeside } from '../formats.js';
+import { formatOf } from './answerCells.js';
 import { planLabels } from './draft.js';
 
 export type Place = readonly [row: number, column: number];

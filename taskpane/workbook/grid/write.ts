@@ -29,7 +29,9 @@ function occupied(grid: Grid, row: number, column: number, rows: number, columns
 function widen(grid: Grid, column: number, cells: readonly (BlockCell | undefined)[]) {
   const sheet = workbookOf(grid).getActiveSheet();
   const longest = Math.max(
-    ...cells.map((cell) => (cell?.style === 'note' || cell?.style === 'title' ? 0 : (cell?.text?.length ?? 0))),
+    ...cells.map((cell) =>
+      cell?.style === 'note' || cell?.style === 'title' ? 0 : (cell?.text?.length ?? cell?.room ?? 0),
+    ),
   );
   const width = Math.min(320, Math.round(longest * 7.5 + 12));
   if (width > sheet.getColumnWidth(column)) sheet.setColumnWidth(column, width);

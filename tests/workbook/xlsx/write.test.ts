@@ -60,7 +60,7 @@ describe.each(starterSheets)('the starter sheet $name, written into a file and r
     // What a formula elsewhere fills is left to that formula; its empty answer is no text in a file.
     for (const line of written) if (!filled.has(line[0]) && line[1] !== '') expect(read.get(line[0])).toEqual(line);
     expect(again.sheets[0]?.names).toEqual(book.sheets[0]?.names);
-    expect(again.sheets[0]).toMatchObject({ headerRows: starter.headerRows, labelColumns: 1 });
+    expect(again.sheets[0]).toMatchObject({ headerRows: starter.headerRows, labelColumns: starter.labelColumns ?? 0 });
     expect(again.sheets[0]?.conditions?.length).toBe(starter.conditions?.length);
   });
 });
