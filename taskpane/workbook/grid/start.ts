@@ -16,6 +16,7 @@ import { type OpenedWorkbook, openedWorkbook } from './opened.js';
 import { readPasting } from './paste.js';
 import { workbookOf } from './place.js';
 import { completeStarter } from './sheets.js';
+import { showNumbers } from './showing.js';
 import { forgetSteps } from './steps.js';
 import { readTyping } from './typing.js';
 import { sheetData, workbookData } from './workbookData.js';
@@ -53,6 +54,7 @@ export async function startGrid({ container, saved, starter, language, words, te
       tell(words.entry.refused(where, reason.startsWith(typed) ? reason : `${typed} — ${reason}`)),
     flag: (...what) => tell(words.entry.flagged(...what)),
   });
+  showNumbers(grid, writing.notation);
   readPasting(grid, container, writing, tell);
   renewMessagesAfterMoves(grid);
   mendMarkup(container, words.workbook);

@@ -1,23 +1,18 @@
 import { CellValueType, type ICellData } from '@univerjs/core';
-import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/sheets';
+import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, SheetInterceptorService } from '@univerjs/sheets';
 import { readEntry } from '../entry/entry.js';
-import { written } from '../entry/notation.js';
 import type { Writing } from '../entry/writing.js';
 import type { Grid } from './boot.js';
 import { entryCell } from './entryCell.js';
 import { address } from './place.js';
+import { allDigits } from './shownNumber.js';
 import { brokenRule } from './validation.js';
 
 /** Above every handler of the engine, which reads 5-10 as a date and every number as an English one. */
 const FIRST = 1000;
-/** Below the engine's number formats, so that only numbers without a format are left to us. */
-const AFTER_FORMATS = 5;
 
 const typedText = ({ f, p, v }: ICellData) =>
   f ?? p?.body?.dataStream.replace(/\r\n$/, '') ?? (v == null ? '' : String(v));
-
-/** Digits that a sheet shows: 0.1 + 0.2 is 0.3. */
-const shown = (value: number) => Number(value.toPrecision(15));
 
 type Tell = (where: string, typed: string, message: string) => void;
 
@@ -28,7 +23,7 @@ interface Told {
   readonly flag: Tell;
 }
 
-/** Reads what is typed in the user's notation, and shows numbers in it. */
+/** Reads what is typed in the user's notation, and lets numbers be edited in it. */
 export function readTyping(grid: Grid, writing: Writing, { refuse, flag }: Told) {
   const { notation } = writing;
   const interceptors = grid.univer.__getInjector().get(SheetInterceptorService);
@@ -62,16 +57,8 @@ export function readTyping(grid: Grid, writing: Writing, { refuse, flag }: Told)
       const percent = typeof edited.v === 'string' && /^-?[\d.]+%$/.test(edited.v);
       return {
         ...edited,
-        v: percent ? String(edited.v).replace('.', notation.decimal) : written(shown(raw.v), notation),
+        v: percent ? String(edited.v).replace('.', notation.decimal) : allDigits(raw.v, notation),
       };
     },
-  });
-
-  interceptors.intercept(INTERCEPTOR_POINT.CELL_CONTENT, {
-    priority: AFTER_FORMATS,
-    handler: (cell, _, next) =>
-      cell && typeof cell.v === 'number' && cell.t === CellValueType.NUMBER
-        ? next({ ...cell, v: written(shown(cell.v), notation) })
-        : next(cell),
   });
 }
