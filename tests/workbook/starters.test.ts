@@ -1,7 +1,12 @@
+import { CellValueType } from '@univerjs/core';
 import { describe, expect, it } from 'vitest';
 import { starterSheets } from '../../src/sheets/index.js';
-import { address } from '../../taskpane/workbook/grid/place.js';
+import { address, workbookOf } from '../../taskpane/workbook/grid/place.js';
+import { measureOf } from '../../taskpane/workbook/grid/shownNumber.js';
 import { calculateStarter } from './headless.js';
+
+/** The font of a cell without a size of its own, 11 points. */
+const measure = measureOf(44 / 3);
 
 describe.each(starterSheets)('the starter sheet $name in the grid', (starter) => {
   it('shows no error in any cell, and a value for every formula that does not judge a blank', async () => {
@@ -19,5 +24,23 @@ describe.each(starterSheets)('the starter sheet $name in the grid', (starter) =>
       .filter(({ value }) => value === null || (typeof value === 'string' && value.startsWith('#')));
     sheet.dispose();
     expect(wrong).toEqual([]);
+  });
+
+  it('has room in its columns for every number that it shows', async () => {
+    const { grid, dispose } = await calculateStarter(starter);
+    const shown = workbookOf(grid).getActiveSheet().getSheet();
+    const tooWide: string[] = [];
+    let numbers = 0;
+    for (let r = 0; r <= shown.getLastRowWithContent(); r++) {
+      for (let c = 0; c <= shown.getLastColumnWithContent(); c++) {
+        const { t, v } = shown.getCell(r, c) ?? {};
+        if (t !== CellValueType.NUMBER || typeof v !== 'string') continue;
+        numbers++;
+        if (measure(v) > shown.getColumnWidth(c) - 4) tooWide.push(`${address(r, c)}: ${v}`);
+      }
+    }
+    dispose();
+    expect(numbers).toBeGreaterThan(30);
+    expect(tooWide).toEqual([]);
   });
 });
