@@ -95,7 +95,8 @@ export const cakeHelps: Readonly<Record<string, string>> = {
     'Anteil am Warenpreis nach Rabatt; Fracht trägt hier keinen.',
   'Share that never serves: torn bags, damp powder, dust, what stays in the big bag.':
     'Anteil, der nie dient: gerissene Säcke, feuchtes Pulver, Staub, Rest im Big Bag.',
-  'One for each offer; a name that is missing stays empty.': 'Einer je Angebot; ein fehlender Name bleibt leer.',
+  'One for each offer; a name that is missing stays empty, and a row that is blank throughout is passed over.':
+    'Einer je Angebot; ein fehlender Name bleibt leer, und eine durchweg leere Zeile wird übergangen.',
   'Per kg as bought, landed (LANDEDPRICE), one for each offer. No price is an offer not yet made, so 0 is refused.':
     'Je kg im Anlieferungszustand, frei Lager (LANDEDPRICE), einer je Angebot. Kein Preis ist ein noch nicht gemachtes Angebot, daher wird 0 abgelehnt.',
   'Of each powder as bought (wet basis). Write 65 % or 0.65.':

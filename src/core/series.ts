@@ -27,13 +27,30 @@ export function pairedLength(columns: readonly ArrayLike<Cell>[]): number {
   return length;
 }
 
-function readNumbers(input: SeriesInput, column: ArrayLike<Cell>, length: number): Float64Array | Refused {
+/** Which rows of the columns count, one after the other, and where each stands in the worksheet's range. */
+interface Rows {
+  readonly count: number;
+  at(position: number): number;
+}
+
+const allRows = (count: number): Rows => ({ count, at: (position) => position });
+
+/** A list may have gaps: a row in which every column is blank or 0 is nobody's. */
+function rowsOfList(columns: readonly ArrayLike<Cell>[], length: number): Rows {
+  const used = Array.from({ length }, (_, row) => row).filter((row) =>
+    columns.some((column) => !isBlank(column[row]) && column[row] !== 0),
+  );
+  return { count: used.length, at: (position) => used[position] as number };
+}
+
+function readNumbers(input: SeriesInput, column: ArrayLike<Cell>, { count, at }: Rows): Float64Array | Refused {
   const [least, most] = input.limit;
-  const values = column instanceof Float64Array ? column.subarray(0, length) : new Float64Array(length);
-  for (let row = 0; row < length; row++) {
+  const values = column instanceof Float64Array ? column.subarray(0, count) : new Float64Array(count);
+  for (let position = 0; position < count; position++) {
+    const row = at(position);
     const cell = column[row] as Cell;
     if (typeof cell === 'number' && cell >= least && cell <= most) {
-      values[row] = cell;
+      values[position] = cell;
       continue;
     }
     const place = { ...input, label: `${input.label}, row ${row + 1},` };
@@ -43,9 +60,9 @@ function readNumbers(input: SeriesInput, column: ArrayLike<Cell>, length: number
   return columnToSI(values, input.unit);
 }
 
-const readNames = (column: ArrayLike<Cell>, length: number): readonly string[] =>
-  Array.from({ length }, (_, row) => {
-    const cell = column[row] as Cell;
+const readNames = (column: ArrayLike<Cell>, { count, at }: Rows): readonly string[] =>
+  Array.from({ length: count }, (_, position) => {
+    const cell = column[at(position)] as Cell;
     return isBlank(cell) || cell === 0 ? '' : String(cell).trim();
   });
 
@@ -82,24 +99,27 @@ export function readSeries(
     else if (!input.optional) return refused(isMissing(input));
   }
   const paired = given.filter(([, input, column]) => !standsForAll(input, column));
-  const length = pairedLength(paired.map(([, , column]) => column));
+  const side = paired.map(([, , column]) => column);
+  const length = pairedLength(side);
   const mismatch = unequal(
     paired.filter(([, input]) => input.kind === 'series'),
     length,
   );
   if (mismatch) return mismatch;
 
+  const isList = given.some(([, { kind }]) => kind === 'names');
+  const rows = isList ? rowsOfList(side, length) : allRows(length);
   const values: Record<string, SeriesValue> = {};
   for (const [key, input, column] of given) {
     if (input.kind === 'names') {
-      values[key] = readNames(column, length);
+      values[key] = readNames(column, rows);
       continue;
     }
     const single = standsForAll(input, column);
-    if (!single && length < input.least) return tooFew(input, length);
-    const read = readNumbers(input, column, single ? 1 : length);
+    if (!single && rows.count < input.least) return tooFew(input, rows.count);
+    const read = readNumbers(input, column, single ? allRows(1) : rows);
     if (isRefused(read)) return read;
-    values[key] = single ? new Float64Array(length).fill(read[0] as number) : read;
+    values[key] = single ? new Float64Array(rows.count).fill(read[0] as number) : read;
   }
   return values;
 }

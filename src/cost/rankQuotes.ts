@@ -10,7 +10,7 @@ export const rankQuotes = calculation({
     names: {
       kind: 'names',
       label: 'Names',
-      help: 'One for each offer; a name that is missing stays empty.',
+      help: 'One for each offer; a name that is missing stays empty, and a row that is blank throughout is passed over.',
     },
     prices: {
       ...price,

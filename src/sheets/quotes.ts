@@ -68,7 +68,7 @@ export const quotes = layOut(
     gap,
     heading('The quotes'),
     note(
-      `Room for ${ROOM} offers, without gaps; all ${OFFERS.length} are invented. Duty is on the goods, not on freight; leave Own ladder dose empty where you have none.`,
+      `Room for ${ROOM} offers; all ${OFFERS.length} are invented. An offer that is refused has to be mended or emptied before any is ranked. Duty is on the goods, not on freight; leave Own ladder dose empty where you have none.`,
     ),
     ...quoteLines,
     ...methods.map(([label, method]) => note(`${label}: ${method}.`)),

@@ -3,7 +3,7 @@ import type { Fields, Output } from '../core/output.js';
 import type { Unit } from '../core/units.js';
 import { finerFormatOf, formatOf, shownUnit, text } from './cells.js';
 import type { Columns } from './columns.js';
-import { columnOf } from './formula.js';
+import { columnOf, inEachRow } from './formula.js';
 import type { At, Line, Mark } from './layout.js';
 
 interface ReportRow {
@@ -57,7 +57,7 @@ export function reportLines(
         ...columns.figures.map((_, column) => ({
           format,
           style: 'result' as const,
-          ...(formulas[column] ? { formula: `=${columnOf(formulas[column], 2)}` } : {}),
+          ...(formulas[column] ? { formula: `=${inEachRow(columnOf(formulas[column], 2), rows.length)}` } : {}),
         })),
         text(shownUnit(unit), 'unit'),
         ...Array.from({ length: widths }, () => text('', 'note')),

@@ -71,6 +71,21 @@ describe('RANKQUOTES', () => {
     expect(sentence('RANKQUOTES', ['a', 'b', 'c'], [2, 3, 4], [0.6, 0.6], 21)).toContain('must be equally long');
   });
 
+  it('passes over rows that are blank throughout, wherever they stand, and counts rows as the sheet does', () => {
+    const rows = rank(['a', '', 'c', null], [2, '', 1, null], [0.6, 0, 0.1, null], [20, null, 30, 0]);
+    expect(rows.slice(1).map(([place, name]) => [place, name])).toEqual([
+      [1, 'c'],
+      [2, 'a'],
+    ]);
+    const all = rank(['a', null, 'c'], [2, 0, 1], [0.6, 0, 0.1], 21);
+    expect(all.slice(1).map(([, name]) => name)).toEqual(['c', 'a']);
+    const said = (price: number) => sentence('RANKQUOTES', ['a', '', 'c'], [2, '', price], [0.6, '', 0.6], 21);
+    expect(said(-1)).toMatch(/^#VALUE! Prices, row 3, must be/);
+    expect(sentence('RANKQUOTES', ['a', 'b', 'c'], [2, '', 3], [0.6, '', 0.6], 21)).toMatch(
+      /^#VALUE! Prices, row 2, is blank/,
+    );
+  });
+
   it('loses no quote and never puts a dearer one before a cheaper one', () => {
     const quote = fc.record({
       price: fc.integer({ min: 1, max: 40 }).map((tenths) => tenths / 10),

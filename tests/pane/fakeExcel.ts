@@ -42,7 +42,7 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded, blankShee
   };
 
   const range = (queue: Queue, where: () => FakeBook['active'], rows: number, columns: number) =>
-    fakeRange({ book, loadable, coded }, queue, where, rows, columns);
+    Object.assign(fakeRange({ book, loadable, coded }, queue, where, rows, columns), { rows, columns });
 
   /** A rectangle that the workbook may not have; what it is, is known once it is asked for. */
   const perhaps = (queue: Queue, find: () => FakeArea | undefined) => {
@@ -97,6 +97,8 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded, blankShee
       });
       return worksheet(queue, copied);
     };
+    const freeze = ({ rows, columns }: FakeSheet['frozen']) =>
+      queue.push(() => Object.assign(sheet(), { frozen: { rows, columns } }));
     return Object.assign(own, {
       copy,
       getRange: (a1: string) => {
@@ -105,20 +107,13 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded, blankShee
       },
       getCell: cell,
       getRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
-        Object.assign(
-          range(queue, () => ({ sheet: name, row, column }), rows, columns),
-          { extent: { rows, columns } },
-        ),
+        range(queue, () => ({ sheet: name, row, column }), rows, columns),
       getUsedRangeOrNullObject: () => perhaps(queue, () => usedOf(name)),
       names: Object.assign(collection(coded, queue, ofSheet(first)), {
         getItemOrNullObject: (key: string) => named(queue, () => ownName(name, key)),
         add: (key: string, { a1 }: { a1: string }) => queue.push(() => sheet().names.set(key, a1)),
       }),
-      freezePanes: {
-        freezeRows: (rows: number) => queue.push(() => Object.assign(sheet(), { frozen: { rows, columns: 0 } })),
-        freezeAt: ({ extent }: { extent: FakeSheet['frozen'] }) =>
-          queue.push(() => Object.assign(sheet(), { frozen: extent })),
-      },
+      freezePanes: { freezeRows: (rows: number) => freeze({ rows, columns: 0 }), freezeAt: freeze },
       ...parts,
       activate: () => queue.push(() => Object.assign(book, { active: { sheet: name, row: 0, column: 0 } })),
       delete: () => queue.push(() => book.sheets.delete(name)),

@@ -39,6 +39,23 @@ describe('a starter sheet whose figures are changed', () => {
     expect(await entered(0.06)).toEqual(['unusual', expect.stringContaining('check both')]);
   });
 
+  it('shows the error of a refused plan in every figure that comes of it, and none of them as 0', async () => {
+    book = await calculateStarter(dosing);
+    await book.enter(`B${rowOf(dosing, 'Viscosity at filter')}`, -1);
+    const report = rowOf(dosing, 'Run time');
+    const read = [`B${report}`, `B${report + 2}`, `B${rowOf(dosing, 'What ends the run')}`, dosing.names.watchSlurry];
+    expect(read.map(shown)).toEqual(read.map(() => '#VALUE!'));
+    expect(book.at(`B${report}`).message).toMatch(/Viscosity at filter must be from 0.1 to 1000 mPa·s/);
+  });
+
+  it('gives no verdict on a log that is refused', async () => {
+    book = await calculateStarter(trial);
+    const bars = trial.names.newBars?.split(':')[0] ?? '';
+    await book.enter(bars, 'stuck');
+    expect(shown(trial.names.risePerHourVerdict)).toBe('#VALUE!');
+    expect(shown(`B${rowOf(trial, 'Rise')}`)).toBe('#VALUE!');
+  });
+
   it('warns of a shorter run when the body feed is not cut', async () => {
     book = await calculateStarter(dosing);
     await book.enter(dosing.names.credit ?? '', 0);
@@ -53,6 +70,20 @@ describe('a starter sheet whose figures are changed', () => {
     }
     expect(shown(trial.names.risePerHourVerdict)).toBe('These logs cannot tell the two apart from noise.');
     expect(shown(trial.names.risePerHourChance)).toBeCloseTo(1, 6);
+  }, 30_000);
+
+  it('ranks nothing while an offer is refused, and all the others once it is emptied', async () => {
+    book = await calculateStarter(quotes);
+    const first = rowOf(quotes, OFFERS[0]?.name ?? '');
+    const { cheapestQuote, cheapestCost } = quotes.names;
+    const before = shown(cheapestQuote);
+    await book.enter(`B${first + 2}`, 'PVPP');
+    expect([shown(cheapestQuote), shown(cheapestCost)]).toEqual(['an offer is refused', '#VALUE!']);
+    expect([shown(`Q${first}`), shown(`Q${first + 2}`)]).toEqual(['not ranked', 'not ranked']);
+    for (const column of 'ABCDEFGHIJ') await book.enter(`${column}${first + 2}`, '');
+    expect(shown(cheapestQuote)).toBe(before);
+    expect(shown(`Q${first}`)).toBeGreaterThan(1);
+    expect(shown(`Q${first + 2}`) ?? '').toBe('');
   }, 30_000);
 
   it('takes another offer, and refuses a moisture of 65 in its own place only', async () => {

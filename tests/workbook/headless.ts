@@ -1,5 +1,9 @@
-import { type IWorkbookData, LocaleType, LogLevel, Univer, UniverInstanceType } from '@univerjs/core';
+import { ICommandService, type IWorkbookData, LocaleType, LogLevel, Univer, UniverInstanceType } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
+import {
+  SetFormulaCalculationNotificationMutation,
+  SetFormulaCalculationStartMutation,
+} from '@univerjs/engine-formula';
 import '@univerjs/engine-formula/facade';
 import '@univerjs/sheets/facade';
 import '@univerjs/sheets-formula/facade';
@@ -50,7 +54,20 @@ async function calculated(workbook: IWorkbookData, begin: (grid: Grid) => void):
   univer.createUnit(UniverInstanceType.UNIVER_SHEET, workbook);
   const grid: Grid = { univer, api: FUniver.newAPI(univer), messages };
   begin(grid);
-  const settled = () => grid.api.getFormula().onCalculationResultApplied(10_000);
+  // One calculation can lead to another: where an answer became smaller, what reads it follows.
+  let running = 0;
+  univer
+    .__getInjector()
+    .get(ICommandService)
+    .onCommandExecuted(({ id, params }) => {
+      if (id === SetFormulaCalculationStartMutation.id) running += 1;
+      const state = (params as { functionsExecutedState?: number } | undefined)?.functionsExecutedState;
+      if (id === SetFormulaCalculationNotificationMutation.id && state !== undefined) running -= 1;
+    });
+  const settled = async () => {
+    await grid.api.getFormula().onCalculationResultApplied(10_000);
+    while (running > 0) await new Promise((resolve) => setTimeout(resolve, 5));
+  };
   await settled();
   const first = workbookOf(grid).getSheets()[0];
   if (!first) throw new Error('The workbook has no sheet.');

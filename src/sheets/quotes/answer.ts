@@ -1,17 +1,26 @@
 import { rankQuotes } from '../../cost/rankQuotes.js';
-import { answer, type Line } from '../layout.js';
+import { type At, answer, type Line } from '../layout.js';
 import { computed } from './lines.js';
 
 const { cost } = rankQuotes.output.fields;
 
 const ABOVE_ALL = 'first of the list of the cheapest below';
 
-/** A column of the ranking at its first offer, below the titles. */
-const first = (column: string): string => `INDEX(${column},2)`;
+/** A column of the ranking at its first offer, below the titles; where nothing is ranked, the error that says why. */
+const first = (at: At, column: 'name' | 'cost'): string => {
+  const title = `INDEX(${at('ranked.rank')},1)`;
+  return `IF(ISERROR(${title}),${title},INDEX(${at(`ranked.${column}`)},2))`;
+};
 
 export const answerLines: readonly Line[] = answer([
-  computed('cheapestQuote', 'Cheapest offer at equal effect', (at) => `=${first(at('ranked.name'))}`, '', ABOVE_ALL),
-  computed('cheapestCost', cost.label, (at) => `=${first(at('ranked.cost'))}`, cost.unit, ABOVE_ALL),
+  computed(
+    'cheapestQuote',
+    'Cheapest offer at equal effect',
+    (at) => `=IFERROR(${first(at, 'name')},"an offer is refused")`,
+    '',
+    ABOVE_ALL,
+  ),
+  computed('cheapestCost', cost.label, (at) => `=${first(at, 'cost')}`, cost.unit, ABOVE_ALL),
   computed(
     'cheapestSaves',
     'Less than the powder in use',

@@ -63,7 +63,9 @@ export const CALCULATED: readonly Calculated[] = [
     key: 'rank',
     label: 'Rank',
     unit: '',
-    formula: (q, at) => `SUMIF(${at('ranked.name')},${q('names')},${at('ranked.rank')})`,
+    // Nothing is ranked as long as one offer is refused, and a rank of 0 would look like one.
+    formula: (q, at) =>
+      `IF(ISNUMBER(${at('cheapestCost')}),SUMIF(${at('ranked.name')},${q('names')},${at('ranked.rank')}),"not ranked")`,
   },
 ];
 

@@ -8,6 +8,7 @@ import type { FunctionMetadata } from '../../../functions/metadata.js';
 import { descriptions } from './description.js';
 import { gridFunctions } from './functions.js';
 import { Messages } from './messages.js';
+import { recalculateWhatReadsTheVanished } from './vanished.js';
 
 export interface Functions {
   readonly metadata: readonly FunctionMetadata[];
@@ -30,5 +31,6 @@ export function registerCalculation(univer: Univer, { metadata, bound }: Functio
     .beforeCommandExecuted(({ id }) => {
       if (id === SetFormulaCalculationStartMutation.id) messages.newRound();
     });
+  recalculateWhatReadsTheVanished(univer);
   return messages;
 }

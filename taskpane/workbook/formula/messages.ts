@@ -17,6 +17,7 @@ interface Told {
 const MOST_CALLS = 50;
 
 const key = ({ sheetId, row, column }: Place) => `${sheetId}:${row}:${column}`;
+const isOneCell = (matrix: Matrix) => matrix.length === 1 && matrix[0]?.length === 1;
 const errorsOf = (matrix: Matrix) => matrix.flat().filter((value) => value instanceof CellError);
 
 /**
@@ -57,7 +58,8 @@ export class Messages {
   behind(place: Place, formula: string, code: string, row = 0, column = 0): string | undefined {
     const upper = formula.toUpperCase();
     const calls = (this.#cells.get(key(place))?.calls ?? []).filter(({ name }) => upper.includes(name));
-    const here = calls.map(({ result }) => result[row]?.[column]);
+    // A call that was refused whole stands behind every cell that shows its error.
+    const here = calls.map(({ result }) => (isOneCell(result) ? result[0]?.[0] : result[row]?.[column]));
     const anywhere = row === 0 && column === 0 ? calls.flatMap(({ result }) => errorsOf(result)) : [];
     const error = [...here, ...anywhere].find((value) => value instanceof CellError && value.code === code);
     return (error as CellError | undefined)?.message || undefined;
