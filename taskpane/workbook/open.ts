@@ -1,9 +1,9 @@
 import type { IWorkbookData } from '@univerjs/core';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
 import type { Texts } from '../texts/texts.js';
+import type { Autosave } from './grid/autosave.js';
 import type { OpenedWorkbook } from './grid/opened.js';
 import type { Store } from './shell/state.js';
-import type { Autosave } from './store/autosave.js';
 import { takeNotice } from './store/laterNotice.js';
 import { mayWrite } from './store/lock.js';
 import { shownSheet } from './store/shownSheet.js';

@@ -1,5 +1,5 @@
+import type { SaveState } from '../grid/autosave.js';
 import type { OpenedWorkbook } from '../grid/opened.js';
-import type { SaveState } from '../store/autosave.js';
 
 export interface Notice {
   readonly text: string;

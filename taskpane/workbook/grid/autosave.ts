@@ -1,8 +1,8 @@
 import { CommandType } from '@univerjs/core';
-import type { Grid } from '../grid/boot.js';
-import { workbookOf } from '../grid/place.js';
-import { keepLastMoment } from './lastMoment.js';
-import { save } from './store.js';
+import { keepLastMoment } from '../store/lastMoment.js';
+import { save } from '../store/store.js';
+import type { Grid } from './boot.js';
+import { workbookOf } from './place.js';
 
 export type SaveState = 'saved' | 'saving' | 'failed' | 'elsewhere';
 
