@@ -36,7 +36,10 @@ describe('a starter sheet whose figures are changed', () => {
       return [shown(judged), shown(watchKind)];
     };
     expect(await entered(0.7)).toEqual(['usual', 'Moistures and kinds go together.']);
-    expect(await entered(0.06)).toEqual(['unusual', expect.stringContaining('check both')]);
+    expect(await entered(0.06)).toEqual([
+      'unusual: the moisture found is far from that of hydrogel, so check both',
+      expect.stringContaining('check both'),
+    ]);
   });
 
   it('shows the error of a refused plan in every figure that comes of it, and none of them as 0', async () => {

@@ -52,7 +52,7 @@ const assumedLine: Line = {
   cells: (at) => {
     const cells = assumed.cells(at);
     const judgements = SIDES.map((side) => ({
-      formula: `=IF(${ofAnotherKind(at, side)},"unusual","usual")`,
+      formula: `=IF(${ofAnotherKind(at, side)},"unusual: the moisture found is far from that of "&${at(`${side}Kind`)}&", so check both","usual")`,
       style: 'note' as const,
     }));
     return [...cells.slice(0, columns.judgement), ...judgements, ...cells.slice(columns.source)];
