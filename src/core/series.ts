@@ -14,16 +14,16 @@ type WholeInput = SeriesInput | NamesInput;
 type Given = readonly [key: string, input: WholeInput, column: ArrayLike<Cell>];
 
 const isBlank = (cell: Cell | undefined): boolean => cell === null || cell === undefined || cell === '';
+/** Some hosts hand a blank over as 0: where every column is blank or 0, nothing was entered. */
+const isRoom = (cell: Cell | undefined): boolean => isBlank(cell) || cell === 0;
 
 /**
  * The number of positions that the columns hold once the blank ones at the end are passed over, so that a
- * range may have room to grow. Some hosts hand a blank over as 0: a position where every column is blank or 0
- * is room too.
+ * range may have room to grow.
  */
 export function pairedLength(columns: readonly ArrayLike<Cell>[]): number {
   let length = Math.max(0, ...columns.map((column) => column.length));
-  const room = (column: ArrayLike<Cell>): boolean => isBlank(column[length - 1]) || column[length - 1] === 0;
-  while (length > 0 && columns.every(room)) length--;
+  while (length > 0 && columns.every((column) => isRoom(column[length - 1]))) length--;
   return length;
 }
 
@@ -35,11 +35,9 @@ interface Rows {
 
 const allRows = (count: number): Rows => ({ count, at: (position) => position });
 
-/** A list may have gaps: a row in which every column is blank or 0 is nobody's. */
+/** A list may have gaps. */
 function rowsOfList(columns: readonly ArrayLike<Cell>[], length: number): Rows {
-  const used = Array.from({ length }, (_, row) => row).filter((row) =>
-    columns.some((column) => !isBlank(column[row]) && column[row] !== 0),
-  );
+  const used = Array.from({ length }, (_, row) => row).filter((row) => columns.some((column) => !isRoom(column[row])));
   return { count: used.length, at: (position) => used[position] as number };
 }
 
@@ -63,7 +61,7 @@ function readNumbers(input: SeriesInput, column: ArrayLike<Cell>, { count, at }:
 const readNames = (column: ArrayLike<Cell>, { count, at }: Rows): readonly string[] =>
   Array.from({ length: count }, (_, position) => {
     const cell = column[at(position)] as Cell;
-    return isBlank(cell) || cell === 0 ? '' : String(cell).trim();
+    return isRoom(cell) ? '' : String(cell).trim();
   });
 
 function unequal(numbers: readonly Given[], length: number): Refused | undefined {

@@ -3,11 +3,11 @@ import { sameSolids } from '../../moisture/sameSolids.js';
 import { FACTOR_SOURCE, KINDS, REFERENCE_MOISTURE } from '../../stabiliser/factors.js';
 import { swapDose } from '../../stabiliser/swapDose.js';
 import { swapRange } from '../../stabiliser/swapRange.js';
-import { formatOf, text } from '../cells.js';
+import { formatOf, resultCell, text } from '../cells.js';
 import { call } from '../formula.js';
 import { type At, gap, heading, type Line } from '../layout.js';
 import { KIND_NOW, KIND_PROPOSED, nowOf, proposedOf } from '../scenario.js';
-import { columns, computed, input, result } from './lines.js';
+import { columns, input, result, row } from './lines.js';
 
 /** The moisture at which the swap factors hold, by the kind that a place names. */
 export const referenceMoisture = (place: string): string =>
@@ -37,26 +37,21 @@ const rangeLines: readonly Line[] = Object.values(swapRange.output.fields).map((
   ],
 }));
 
-const assumed = computed(
-  ['presentUsualMoisture', 'newUsualMoisture'],
-  'Moisture that the swap factors assume',
-  (at) => [`=${referenceMoisture(at('presentKind'))}`, `=${referenceMoisture(at('newKind'))}`],
-  'fraction',
-  FACTOR_SOURCE,
-);
-
 /** Judged where a moisture belongs to another kind, for then one of the two was not entered. */
 const assumedLine: Line = {
-  ...assumed,
+  marks: Object.fromEntries(SIDES.map((side, index) => [`${side}UsualMoisture`, { column: index + 1 }])),
   judged: [{ cells: { column: 1, columns: columns.figures.length }, by: { column: columns.judgement } }],
-  cells: (at) => {
-    const cells = assumed.cells(at);
-    const judgements = SIDES.map((side) => ({
-      formula: `=IF(${ofAnotherKind(at, side)},"unusual: the moisture found is far from that of "&${at(`${side}Kind`)}&", so check both","usual")`,
-      style: 'note' as const,
-    }));
-    return [...cells.slice(0, columns.judgement), ...judgements, ...cells.slice(columns.source)];
-  },
+  cells: (at) =>
+    row(
+      'Moisture that the swap factors assume',
+      SIDES.map((side) => resultCell(`=${referenceMoisture(at(`${side}Kind`))}`, 'fraction')),
+      'fraction',
+      SIDES.map((side) => ({
+        formula: `=IF(${ofAnotherKind(at, side)},"unusual: the moisture found is far from that of "&${at(`${side}Kind`)}&", so check both","usual")`,
+        style: 'note',
+      })),
+      FACTOR_SOURCE,
+    ),
 };
 
 export const stabiliserLines: readonly Line[] = [

@@ -37,7 +37,8 @@ export function sheetData(starter: StarterSheet, id: string, name = starter.name
   return withCharts(sheet, starter.charts ?? []);
 }
 
-const pixelsOf = (characters: number): number => Math.round(characters * CHARACTER + PADDING);
+/** The width of a column in pixels, from characters. */
+export const pixelsOf = (characters: number): number => Math.round(characters * CHARACTER + PADDING);
 
 /** A starter sheet as there is room for it: its labels stay in view only where its figures keep the larger part. */
 export function fitted(starter: StarterSheet, room: number): StarterSheet {

@@ -6,6 +6,7 @@ import { cellData } from './cells.js';
 import { asOneStep } from './oneStep.js';
 import { activeCell, address, shownAt, workbookOf } from './place.js';
 import { canReach, growTo } from './room.js';
+import { pixelsOf } from './workbookData.js';
 
 /** Whatever stood there before is written over, also by a place that holds nothing. */
 function engineCell(cell: BlockCell | undefined, at: (row: number, column: number) => string): ICellData {
@@ -33,7 +34,7 @@ function widen(grid: Grid, column: number, cells: readonly (BlockCell | undefine
       cell?.style === 'note' || cell?.style === 'title' ? 0 : (cell?.text?.length ?? cell?.room ?? 0),
     ),
   );
-  const width = Math.min(320, Math.round(longest * 7.5 + 12));
+  const width = Math.min(320, pixelsOf(longest));
   if (width > sheet.getColumnWidth(column)) sheet.setColumnWidth(column, width);
 }
 
