@@ -27,6 +27,19 @@ async function save(): Promise<Buffer> {
   return bytes;
 }
 
+/** Opens a saved file in the place of the workbook, and shows its second sheet. */
+async function openAgain(file: Buffer) {
+  const left = workbook.page.waitForEvent('load');
+  await workbook.page
+    .locator('input[type="file"]')
+    .setInputFiles({ name: 'Powderbook.xlsx', mimeType: 'application/octet-stream', buffer: file });
+  await workbook.confirm(en.open.confirm);
+  await left;
+  await gridReady(workbook.page);
+  const [, own = ''] = await workbook.tabs();
+  await workbook.show(own);
+}
+
 describe('saving the workbook as an .xlsx file', () => {
   it('hands over a file with every sheet, its formulas and their answers, and says so', async () => {
     await workbook.addSheet();
@@ -41,19 +54,29 @@ describe('saving the workbook as an .xlsx file', () => {
     await expect.poll(() => workbook.notice()).toContain(en.save.saved);
   });
 
+  it('keeps formulas that were filled down with the keyboard, and they calculate when the file is opened again', async () => {
+    const { page } = workbook;
+    await workbook.addSheet();
+    for (const n of [1, 2, 3, 4, 5, 6]) await workbook.enter(`A${n}`, String(n));
+    await workbook.enter('B1', '=A1*2+$A$1');
+    for (let n = 1; n < 6; n += 1) await page.keyboard.press('Shift+ArrowDown');
+    await page.keyboard.press('Control+d');
+    await workbook.go('B6');
+    await expect.poll(() => workbook.selected()).toContain('13');
+    const file = await save();
+    const filled = readOf(file).book.sheets[1]?.rows.map((row) => row?.[1]);
+    expect(filled).toMatchObject([1, 2, 3, 4, 5, 6].map((n) => ({ formula: `=A${n}*2+$A$1`, value: n * 2 + 1 })));
+    await openAgain(file);
+    await workbook.enter('A6', '60');
+    await workbook.go('B6');
+    await expect.poll(() => workbook.selected()).toContain('121');
+  });
+
   it('gives the same workbook when the file is opened again', async () => {
     await workbook.addSheet();
     await workbook.enter('A1', '=POWDER.DRYMASS({100;200},0.65)');
     const file = await save();
-    const left = workbook.page.waitForEvent('load');
-    await workbook.page
-      .locator('input[type="file"]')
-      .setInputFiles({ name: 'Powderbook.xlsx', mimeType: 'application/octet-stream', buffer: file });
-    await workbook.confirm(en.open.confirm);
-    await left;
-    await gridReady(workbook.page);
-    const [, own = ''] = await workbook.tabs();
-    await workbook.show(own);
+    await openAgain(file);
     await workbook.go('A2');
     await expect.poll(() => workbook.selected()).toContain('70');
   });

@@ -40,3 +40,9 @@ export function contentOf(cell: Nullable<ICellData>): CellContent {
   if (cell.t === CellValueType.NUMBER) return Number(cell.v);
   return cell.v;
 }
+
+/**
+ * Whether a cell is calculated. A formula that was copied down stands in one cell only (`f`); the others name it by an
+ * id (`si`) and read it from where they stand.
+ */
+export const hasFormula = (cell: Nullable<ICellData>): boolean => Boolean(cell?.f || cell?.si);

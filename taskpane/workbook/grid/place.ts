@@ -8,6 +8,7 @@ import {
 import { FormulaDataModel, serializeRange } from '@univerjs/engine-formula';
 import type { FRange, FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
 import type { Grid } from './boot.js';
+import { hasFormula } from './cells.js';
 
 export function workbookOf({ api }: Grid): FWorkbook {
   const workbook = api.getActiveWorkbook();
@@ -33,7 +34,7 @@ interface Shown {
 /** What a cell shows: its own content, or a part of an answer that spilled into it. */
 export function shownAt(grid: Grid, sheet: FWorksheet, row: number, column: number): Shown {
   const own = sheet.getSheet().getCellRaw(row, column);
-  if (own?.f || own?.si) return { cell: own, origin: { row, column } };
+  if (hasFormula(own)) return { cell: own, origin: { row, column } };
   const model = grid.univer.__getInjector().get(FormulaDataModel);
   const unit = workbookOf(grid).getId();
   const spilled = model.getArrayFormulaCellData()[unit]?.[sheet.getSheetId()]?.[row]?.[column];

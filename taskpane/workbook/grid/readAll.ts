@@ -3,6 +3,7 @@ import type { CellContent } from '../../host/host.js';
 import type { SheetContents, WorkbookContents } from '../../host/workbookContents.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
+import { formulasOf } from './formulas.js';
 import { isErrorCell, spilledCells, workbookOf } from './place.js';
 import { readCell } from './selection.js';
 
@@ -10,6 +11,7 @@ import { readCell } from './selection.js';
 function readSheet(grid: Grid, sheet: FWorksheet): SheetContents {
   const formulas: CellContent[][] = [];
   const values: CellContent[][] = [];
+  const formulaAt = formulasOf(grid, sheet.getSheetId());
   const put = (table: CellContent[][], row: number, column: number, content: CellContent) => {
     while (table.length <= row) table.push([]);
     (table[row] as CellContent[])[column] = content;
@@ -20,8 +22,7 @@ function readSheet(grid: Grid, sheet: FWorksheet): SheetContents {
     .forValue((row, column, cell) => {
       if (!cell) return;
       const value = contentOf(cell);
-      // A formula that was filled down stands once and is shared; only the facade can write it out for each cell.
-      const formula = cell.f ?? (cell.si ? sheet.getRange(row, column).getFormula() : undefined);
+      const formula = formulaAt(row, column);
       if (value !== null) put(values, row, column, value);
       if (formula || value !== null) put(formulas, row, column, formula || value);
     });

@@ -15,6 +15,7 @@ import type { Look } from '../../host/looks.js';
 import type { Book, BookCell, BookSheet } from '../xlsx/book.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
+import { formulasOf } from './formulas.js';
 import { workbookOf } from './place.js';
 import { INDENT } from './styles.js';
 import { charactersOf } from './workbookData.js';
@@ -45,19 +46,20 @@ const addressOf = ({ startRow, endRow, startColumn, endColumn }: IRange): string
 function cellOf(
   cell: Nullable<ICellData>,
   answer: Nullable<ICellData>,
+  formula: string | undefined,
   fills: IRange | undefined,
   styles: Readonly<Record<string, Nullable<IStyleData>>>,
 ): BookCell | undefined {
   const style = typeof cell?.s === 'string' ? styles[cell.s] : cell?.s;
   const value = contentOf(answer ?? cell);
-  const error = typeof value === 'string' && (cell?.f || answer) && ERROR.test(value) ? value : undefined;
+  const error = typeof value === 'string' && (formula || answer) && ERROR.test(value) ? value : undefined;
   const { validation, note } = (cell?.custom ?? {}) as Pick<BookCell, 'validation' | 'note'>;
   const look = style ? lookOf(style) : {};
   const several = fills && (fills.endRow > fills.startRow || fills.endColumn > fills.startColumn);
   const told: BookCell = {
     ...(error ? { error } : value === null ? {} : { value }),
-    ...(cell?.f ? { formula: cell.f } : {}),
-    ...(cell?.f && several ? { spill: addressOf(fills) } : {}),
+    ...(formula ? { formula } : {}),
+    ...(formula && several ? { spill: addressOf(fills) } : {}),
     ...(style?.n ? { format: style.n.pattern } : {}),
     ...(Object.keys(look).length > 0 ? { look } : {}),
     ...(style?.ht === HorizontalAlign.RIGHT ? { align: 'right' as const } : {}),
@@ -108,12 +110,13 @@ export function bookOfGrid(grid: Grid): Book {
     const own = (answers?.[id] ?? {}) as Matrix<ICellData>;
     const reach = (fills?.[id] ?? {}) as Matrix<IRange>;
     const at = <T>(matrix: Matrix<T>) => Object.keys(matrix).map(Number);
+    const formulaAt = formulasOf(grid, id);
     const rows: (BookCell | undefined)[][] = [];
     for (const r of new Set([...at(cellData as Matrix<ICellData>), ...at(own)])) {
       const [line, answered] = [(cellData as Matrix<ICellData>)[r] ?? {}, own[r] ?? {}];
       const row: (BookCell | undefined)[] = [];
       for (const c of new Set([...Object.keys(line), ...Object.keys(answered)].map(Number))) {
-        row[c] = cellOf(line[c], answered[c], reach[r]?.[c], saved.styles);
+        row[c] = cellOf(line[c], answered[c], formulaAt(r, c), reach[r]?.[c], saved.styles);
       }
       rows[r] = Array.from(row);
     }

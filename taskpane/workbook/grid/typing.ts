@@ -3,7 +3,9 @@ import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, SheetInterceptorService } from '@uni
 import { readEntry } from '../entry/entry.js';
 import type { Writing } from '../entry/writing.js';
 import type { Grid } from './boot.js';
+import { hasFormula } from './cells.js';
 import { entryCell } from './entryCell.js';
+import { formulaAt } from './formulas.js';
 import { address } from './place.js';
 import { allDigits } from './shownNumber.js';
 import { brokenRule } from './validation.js';
@@ -35,7 +37,7 @@ export function readTyping(grid: Grid, writing: Writing, { refuse, flag }: Told)
       const typed = typedText(cell);
       const before = worksheet.getCellRaw(row, col);
       if (typed === '' || typed.includes('\r')) return cell;
-      const entry = readEntry(typed, writing, before?.f ?? undefined);
+      const entry = readEntry(typed, writing, formulaAt(grid, worksheet.getSheetId(), row, col));
       if (entry.kind === 'refused') {
         refuse(address(row, col), typed, entry.message);
         return before;
@@ -52,7 +54,7 @@ export function readTyping(grid: Grid, writing: Writing, { refuse, flag }: Told)
     handler: (cell, { worksheet, row, col }, next) => {
       const edited = next(cell);
       const raw = worksheet.getCellRaw(row, col);
-      if (!edited || raw?.f || raw?.t !== CellValueType.NUMBER || typeof raw.v !== 'number') return edited;
+      if (!edited || hasFormula(raw) || raw?.t !== CellValueType.NUMBER || typeof raw.v !== 'number') return edited;
       // A percentage arrives as the text 12.5%, a number as the number it is.
       const percent = typeof edited.v === 'string' && /^-?[\d.]+%$/.test(edited.v);
       return {

@@ -2,7 +2,7 @@ import type { ICellData } from '@univerjs/core';
 import type { Block, BlockCell } from '../../host/host.js';
 import { NotEmpty, Refusal } from '../../host/refusal.js';
 import type { Grid } from './boot.js';
-import { cellData } from './cells.js';
+import { cellData, hasFormula } from './cells.js';
 import { asOneStep } from './oneStep.js';
 import { activeCell, address, shownAt, workbookOf } from './place.js';
 import { canReach, growTo } from './room.js';
@@ -20,7 +20,8 @@ function occupied(grid: Grid, row: number, column: number, rows: number, columns
   for (let r = row; r < row + rows; r += 1) {
     for (let c = column; c < column + columns; c += 1) {
       const { cell } = shownAt(grid, sheet, r, c);
-      if (cell?.f || cell?.p || (cell?.v !== undefined && cell.v !== null && cell.v !== '')) return address(r, c);
+      if (hasFormula(cell) || cell?.p || (cell?.v !== undefined && cell.v !== null && cell.v !== ''))
+        return address(r, c);
     }
   }
   return undefined;
