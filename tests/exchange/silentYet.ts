@@ -1,7 +1,7 @@
 import type { FactKind } from './facts/fact.js';
 
 /** Kinds of which something is still lost without a word, by workbook. This list may only become shorter. */
-export const SILENT_YET: Readonly<Record<string, readonly FactKind[]>> = {
+const SILENT_YET: Readonly<Record<string, readonly FactKind[]>> = {
   values: ['value', 'rich text'],
   'days from 1904': ['value'],
   formulas: ['value', 'number format'],
@@ -20,4 +20,7 @@ export const SILENT_YET: Readonly<Record<string, readonly FactKind[]>> = {
 };
 
 /** What a saved file says of print where the one that was opened says nothing or something else. */
-export const PRINT_YET: readonly FactKind[] = ['print'];
+const PRINT_YET: readonly FactKind[] = ['print'];
+
+export const isSilentYet = (name: string, kind: FactKind): boolean =>
+  PRINT_YET.includes(kind) || (SILENT_YET[name] ?? []).includes(kind);

@@ -30,7 +30,9 @@ export function factsIn(bytes: Uint8Array): Fact[] {
         what: `${meaning}${isOn(said(one, 'hidden')) ? ', hidden' : ''}`,
       };
     }),
-    ...(at(root, 'workbookProtection') ? [{ kind: 'protection', where: 'workbook', what: 'structure' } as const] : []),
+    ...(isOn(said(at(root, 'workbookProtection'), 'lockStructure'))
+      ? [{ kind: 'protection', where: 'workbook', what: 'structure' } as const]
+      : []),
     ...(from1904 ? [{ kind: 'sheet', where: 'workbook', what: 'counts days from 1904' } as const] : []),
     ...listed.flatMap((sheet, number): Fact[] => {
       const name = said(sheet, 'name') ?? '';
