@@ -22,6 +22,7 @@ export function contentPolicy(page: 'taskpane' | 'workbook', office: OfficeSourc
   return [
     "default-src 'none'",
     `script-src ${scripts}`,
+    "worker-src 'self'",
     // The grid engine writes style elements and style attributes.
     "style-src 'self' 'unsafe-inline'",
     "connect-src 'self'",

@@ -23,6 +23,11 @@ const ROOMS: readonly (readonly [name: string, files: RegExp, holds: string])[] 
   ['the pane’s page', /^taskpane\/pane\/excel\.tsx$/, 'the page that Excel opens'],
   ['taskpane/workbook/entry', /^taskpane\/workbook\/entry\//, 'what someone types into a cell'],
   ['taskpane/workbook/formula', /^taskpane\/workbook\/formula\//, 'the functions as the grid calls them'],
+  [
+    'taskpane/workbook/calculation',
+    /^taskpane\/workbook\/calculation\//,
+    'the thread that calculates, and the page’s side of it',
+  ],
   ['taskpane/workbook/xlsx', /^taskpane\/workbook\/xlsx\//, 'workbooks from and to .xlsx files'],
   ['taskpane/workbook/grid', /^taskpane\/workbook\/\w+\//, 'the embedded workbook: grid, bars, saving'],
   ['the workbook’s page', /^taskpane\/workbook\//, 'the page that a browser opens'],

@@ -114,11 +114,32 @@ const withoutHyphenation = new webpack.NormalModuleReplacementPlugin(/^\.\/[a-z0
   }
 });
 
+/**
+ * The page and the thread that calculates hold the same engine, so they load one file of it: the browser has it at hand
+ * when the second of them asks.
+ */
+const sharedEngine = {
+  usedExports: 'global' as const,
+  splitChunks: {
+    cacheGroups: {
+      engine: {
+        test: /[\\/]node_modules[\\/](?:@univerjs[\\/](?:core|engine-formula|rpc|sheets)|rxjs|@wendellhu)[\\/]/,
+        name: 'engine',
+        chunks: 'async' as const,
+        enforce: true,
+        priority: 10,
+      },
+    },
+  },
+};
+
 /** The embedded workbook, under its own name and as the page that a browser gets when it names none. */
 export function workbookPart({ office }: Setting): Configuration {
   const template = 'taskpane/workbook/workbook.html';
+  const settings = common('workbook', 'taskpane/workbook/main.tsx');
   return {
-    ...common('workbook', 'taskpane/workbook/main.tsx'),
+    ...settings,
+    optimization: { ...settings.optimization, ...sharedEngine },
     plugins: [
       new CssPlugin(),
       page(template, 'workbook.html', office),

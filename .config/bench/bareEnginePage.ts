@@ -11,7 +11,7 @@ if (container) {
   const functions = { metadata: [], bound: new Map() };
   const locale = await loadLocale('en');
   const data = workbookData(blankSheet('first', 'Sheet'));
-  const grid = bootGrid({ container, data, functions, locale, darkMode: false });
+  const grid = bootGrid({ container, data, functions, locale, darkMode: false, calculates: true, left() {} });
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   document.documentElement.dataset.grid = 'ready';
 }

@@ -50,7 +50,15 @@ async function recalculated(formulas: readonly Formula[], spilled: boolean): Pro
   const sheet = { ...blankSheet('first', 'Sheet'), rowCount: ROWS + 10, cellData: cells(formulas, spilled) };
   const locale = await loadLocale('en');
   const functions = { metadata: metadata('').functions, bound: bindAll(answers) };
-  const grid = bootGrid({ container, data: workbookData(sheet), functions, locale, darkMode: false });
+  const grid = bootGrid({
+    container,
+    data: workbookData(sheet),
+    functions,
+    locale,
+    darkMode: false,
+    calculates: true,
+    left() {},
+  });
   const settled = () => grid.api.getFormula().onCalculationResultApplied(60_000);
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   await settled();

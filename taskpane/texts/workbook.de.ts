@@ -32,6 +32,15 @@ export const workbook: Texts['workbook'] = {
     'Die gespeicherte Arbeitsmappe ließ sich weder öffnen noch beiseitelegen. Eine neue ist offen, sie wird aber nicht gespeichert.',
   trialLeft:
     'Die Arbeitsmappe aus der Datei hat die Seite zu lange beschäftigt. Die vorherige ist wieder offen; darin ist nichts verloren.',
+  trialCareful:
+    'Der letzte Start kam nicht so weit, dass die Seite antwortete. Dieser berechnet nichts, damit Sie die Ursache beheben oder die vorherige Arbeitsmappe zurückholen können. Öffnen Sie die Seite erneut, wird wieder berechnet.',
+  left: {
+    formula: (where) =>
+      `Die Formel in ${where} kam zu keinem Ende und wurde angehalten. Sie bleibt, wie sie ist, mit ihrer letzten Antwort, wo sie eine hatte; wird sie geändert, wird sie wieder berechnet.`,
+    rules: (sheet) =>
+      `Die Regeln und bedingten Formate von ${sheet} kamen zu keinem Ende und wurden angehalten. Alles andere wird berechnet.`,
+    all: 'Die Arbeitsmappe beschäftigt die Berechnung zu lange; sie wurde angehalten. Formeln behalten ihre letzten Antworten, bis die Seite neu geöffnet wird; Eingaben werden angenommen und gespeichert.',
+  },
   steps: { back: 'Rückgängig', forth: 'Wiederholen' },
   parts: { heading: 'Gezeigter Teil', sheet: 'Blatt', functions: 'Funktionen', width: 'Breite der Funktionen' },
   keys: 'wechselt zwischen Blatt und Funktionen',

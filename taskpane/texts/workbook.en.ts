@@ -26,6 +26,15 @@ export const workbook = {
     `The saved workbook could not be opened. It is kept in this browser under “${key}”, and a new one was started.`,
   notKeptAside: 'The saved workbook could not be opened or moved aside. A new one was started, and it is not saved.',
   trialLeft: 'The workbook from the file kept the page too busy. The one before is open again; nothing in it is lost.',
+  trialCareful:
+    'The last start never came so far as to answer. This one calculates nothing, so that you can put right what it was, or bring back the workbook before. Opening the page again calculates.',
+  left: {
+    formula: (where: string) =>
+      `The formula in ${where} did not come to an end and was stopped. It stays as it stands, with its last answer where it had one; change it, and it is calculated again.`,
+    rules: (sheet: string) =>
+      `The rules and conditional formats of ${sheet} did not come to an end and were stopped. All else is calculated.`,
+    all: 'The workbook keeps the calculation too busy, so it was stopped. Formulas keep their last answers until the page is opened again; entries are taken and saved.',
+  },
   steps: { back: 'Undo', forth: 'Redo' },
   parts: { heading: 'Shown part', sheet: 'Sheet', functions: 'Functions', width: 'Width of the functions' },
   keys: 'moves between sheet and functions',

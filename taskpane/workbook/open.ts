@@ -8,7 +8,7 @@ import { takeNotice } from './store/laterNotice.js';
 import { mayWrite } from './store/lock.js';
 import { shownSheet } from './store/shownSheet.js';
 import { bringBack, hasBefore, load, setAside } from './store/store.js';
-import { passTrial, startTrial } from './store/trial.js';
+import { type Advice, passTrial, startTrial } from './store/trial.js';
 
 interface Opening {
   readonly store: Store;
@@ -30,34 +30,41 @@ async function keepAside(store: Store, words: Texts): Promise<boolean> {
   return key !== undefined;
 }
 
-/** Where the last start ended in a workbook from a file, the one before takes its place again. */
-async function leaveTrial(store: Store, words: Texts): Promise<void> {
-  if (!startTrial()) return;
+/** What the last start left behind: where it ended in a workbook from a file, the one before takes its place again. */
+async function takeAdvice(store: Store, words: Texts): Promise<Advice> {
+  const advice = startTrial();
+  if (advice === 'careful') store.tell(words.workbook.trialCareful);
+  if (advice !== 'workbook before') return advice;
   const back = await bringBack().then(
     () => true,
     () => false,
   );
   if (back) store.tell(words.workbook.trialLeft);
+  return 'usual';
 }
 
 /** Opens the saved workbook, or a new one, and saves it from then on. */
 export async function open({ store, container, starter, language, words }: Opening): Promise<Opened> {
   // The engine is the page's largest part by far; it loads while the rest is already there.
   const writes = mayWrite();
-  const [{ startGrid }, loaded, mine] = await Promise.all([
+  // Only the page that may write exchanges workbooks: another one may still be busy with the one on trial.
+  const advised = writes.then((may) => (may ? takeAdvice(store, words) : 'usual'));
+  const [{ startGrid }, loaded, mine, advice] = await Promise.all([
     import(/* webpackChunkName: "grid" */ './grid/start.js'),
-    // Only the page that may write exchanges workbooks: another one may still be busy with the one on trial.
-    writes.then((may) => (may ? leaveTrial(store, words) : undefined)).then(load),
+    advised.then(load),
     writes,
+    advised,
   ]);
   let saves = loaded.kind !== 'unavailable';
   const notice = takeNotice();
+  const tell = (message: string) => store.tell(message);
   const boot = (saved: IWorkbookData | undefined) =>
-    startGrid({ container, saved, starter, language, words, tell: (message) => store.tell(message) });
+    startGrid({ container, saved, calculates: advice !== 'careful', starter, language, words, tell });
   let workbook: OpenedWorkbook;
   try {
-    if (loaded.kind === 'unreadable') saves = await keepAside(store, words);
-    workbook = await boot(loaded.kind === 'saved' ? loaded.workbook : undefined);
+    const aside = loaded.kind === 'unreadable' || (loaded.kind === 'saved' && advice === 'set aside');
+    if (aside) saves = await keepAside(store, words);
+    workbook = await boot(loaded.kind === 'saved' && !aside ? loaded.workbook : undefined);
     if (notice) store.tell(notice);
   } catch (cause) {
     if (loaded.kind !== 'saved') throw cause;
@@ -71,7 +78,7 @@ export async function open({ store, container, starter, language, words }: Openi
   if (shown) workbook.tabs.show(shown);
   workbook.tabs.watch((tabs) => shownSheet.write(tabs.find(({ active }) => active)?.id ?? ''));
   store.set({ workbook, saving: saves ? (mine ? 'saved' : 'elsewhere') : 'failed', hasBefore: kept });
-  passTrial();
+  if (mine) passTrial(workbook.calculated);
   // A new workbook, or what was kept at the last moment, is in no storage yet.
   saving?.begin();
   return { workbook, saving };

@@ -109,24 +109,6 @@ describe('opening an .xlsx file', () => {
     expect(await workbook.notice()).toBe('');
   });
 
-  it('gives way to the workbook from before where it never came so far as to answer', async () => {
-    await workbook.addSheet();
-    await workbook.saved();
-    await open(plan);
-    await workbook.saved();
-    // The mark that a page leaves behind which is ended while it is still busy with the opened workbook.
-    await workbook.page.addInitScript(() => {
-      if (!sessionStorage.getItem('marked')) localStorage.setItem('powderbook trial', 'started');
-      sessionStorage.setItem('marked', 'yes');
-    });
-    await workbook.reload();
-    expect(await workbook.tabs()).toEqual(['Dosing', 'Sheet 1']);
-    expect(await workbook.notice()).toContain('The one before is open again');
-    await workbook.saved();
-    await workbook.reload();
-    expect(await workbook.tabs()).toEqual(['Dosing', 'Sheet 1']);
-  });
-
   it('leaves everything as it is where the file is broken, and says why', async () => {
     await workbook.saved();
     const whole = zipped(plan);

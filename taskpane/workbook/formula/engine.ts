@@ -15,16 +15,25 @@ export interface Functions {
   readonly bound: ReadonlyMap<string, WorksheetFunction>;
 }
 
-/** The parts of the engine that calculate; they need no browser. */
-export function registerCalculation(univer: Univer, { metadata, bound }: Functions): Messages {
-  const messages = new Messages();
-  univer.registerPlugin(UniverFormulaEnginePlugin, { function: gridFunctions(metadata, bound, messages) });
-  univer.registerPlugin(UniverSheetsPlugin);
+/** The engine's own functions and ours. */
+function registerFunctions(univer: Univer, { metadata, bound }: Functions, messages: Messages, executes: boolean) {
+  univer.registerPlugin(UniverFormulaEnginePlugin, {
+    function: gridFunctions(metadata, bound, messages),
+    notExecuteFormula: !executes,
+  });
+}
+
+/** What a workbook knows of its formulas apart from calculating them. */
+function registerFormulas(univer: Univer, { metadata }: Functions) {
   univer.registerPlugin(UniverSheetsNumfmtPlugin, { disableTextFormatAlert: true, disableTextFormatMark: true });
   univer.registerPlugin(UniverSheetsFormulaPlugin, {
     description: descriptions(metadata),
     initialFormulaComputing: CalculationMode.FORCED,
   });
+}
+
+/** What goes with each calculation, wherever it runs. */
+function accompanyCalculation(univer: Univer, messages: Messages) {
   univer
     .__getInjector()
     .get(ICommandService)
@@ -32,5 +41,30 @@ export function registerCalculation(univer: Univer, { metadata, bound }: Functio
       if (id === SetFormulaCalculationStartMutation.id) messages.newRound();
     });
   recalculateWhatReadsTheVanished(univer);
+}
+
+/** The parts of the engine that hold a workbook and calculate it; they need no browser. */
+export function registerCalculation(univer: Univer, functions: Functions): Messages {
+  const messages = new Messages();
+  registerFunctions(univer, functions, messages, true);
+  univer.registerPlugin(UniverSheetsPlugin);
+  registerFormulas(univer, functions);
+  accompanyCalculation(univer, messages);
   return messages;
+}
+
+/** The parts that only calculate, a workbook that another thread holds. */
+export function registerCalculating(univer: Univer, functions: Functions): Messages {
+  const messages = new Messages();
+  registerFunctions(univer, functions, messages, true);
+  univer.registerPlugin(UniverSheetsPlugin, { onlyRegisterFormulaRelatedMutations: true });
+  accompanyCalculation(univer, messages);
+  return messages;
+}
+
+/** The parts that hold a workbook and leave it to another thread to calculate. */
+export function registerHolding(univer: Univer, functions: Functions, messages: Messages): void {
+  registerFunctions(univer, functions, messages, false);
+  univer.registerPlugin(UniverSheetsPlugin, { notExecuteFormula: true });
+  registerFormulas(univer, functions);
 }

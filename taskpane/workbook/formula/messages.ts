@@ -8,17 +8,33 @@ export interface Place {
   readonly column: number;
 }
 
+/** An error as it is in one thread or another: what is sent between them loses its class. */
+type Refused = Pick<CellError, 'code' | 'message'>;
+
+/** What one call gave, where it gave errors; the places of other values are empty. */
+interface Call {
+  readonly name: string;
+  readonly result: readonly (readonly (Refused | undefined)[])[];
+}
+
 interface Told {
   round: number;
-  readonly calls: { readonly name: string; readonly result: Matrix }[];
+  readonly calls: Call[];
+}
+
+/** What is now known of one cell; without calls, there is nothing to say any more. */
+export interface Change {
+  readonly cell: string;
+  readonly calls?: readonly Call[];
 }
 
 /** More calls than this in one formula are not remembered: the first sentences are the ones shown. */
 const MOST_CALLS = 50;
 
 const key = ({ sheetId, row, column }: Place) => `${sheetId}:${row}:${column}`;
-const isOneCell = (matrix: Matrix) => matrix.length === 1 && matrix[0]?.length === 1;
-const errorsOf = (matrix: Matrix) => matrix.flat().filter((value) => value instanceof CellError);
+const isOneCell = ({ result }: Call) => result.length === 1 && result[0]?.length === 1;
+const errorsOf = ({ result }: Call) => result.flat().filter((value) => value !== undefined);
+const isError = (value: unknown): value is CellError => value instanceof CellError;
 
 /**
  * Which sentence stands behind which error value. The engine keeps only the error's code in the cell, so
@@ -26,6 +42,7 @@ const errorsOf = (matrix: Matrix) => matrix.flat().filter((value) => value insta
  */
 export class Messages {
   readonly #cells = new Map<string, Told>();
+  #changed = new Set<string>();
   #round = 0;
 
   /** To be called as each calculation starts. */
@@ -39,15 +56,38 @@ export class Messages {
   }
 
   report(place: Place, name: string, result: Matrix) {
-    const refused = result.some((row) => row.some((value) => value instanceof CellError));
+    const refused = result.some((row) => row.some(isError));
     const id = key(place);
     const known = this.#cells.get(id);
+    if (!refused && !known) return;
+    this.#changed.add(id);
+    const call = { name, result: result.map((row) => row.map((value) => (isError(value) ? value : undefined))) };
     if (known && known.round === this.#round) {
-      if (refused && known.calls.length < MOST_CALLS) known.calls.push({ name, result });
+      if (refused && known.calls.length < MOST_CALLS) known.calls.push(call);
     } else if (refused) {
-      this.#cells.set(id, { round: this.#round, calls: [{ name, result }] });
-    } else if (known) {
+      this.#cells.set(id, { round: this.#round, calls: [call] });
+    } else {
       this.#cells.delete(id);
+    }
+  }
+
+  /** What has changed since this was last asked, for the thread that shows it. */
+  changes(): readonly Change[] {
+    const changed = [...this.#changed];
+    this.#changed = new Set();
+    return changed.map((cell) => ({ cell, ...this.#callsOf(cell) }));
+  }
+
+  #callsOf(cell: string): Pick<Change, 'calls'> {
+    const told = this.#cells.get(cell);
+    return told ? { calls: told.calls } : {};
+  }
+
+  /** Takes over what the thread that calculates has found. */
+  take(changes: readonly Change[]) {
+    for (const { cell, calls } of changes) {
+      if (calls) this.#cells.set(cell, { round: this.#round, calls: [...calls] });
+      else this.#cells.delete(cell);
     }
   }
 
@@ -59,9 +99,8 @@ export class Messages {
     const upper = formula.toUpperCase();
     const calls = (this.#cells.get(key(place))?.calls ?? []).filter(({ name }) => upper.includes(name));
     // A call that was refused whole stands behind every cell that shows its error.
-    const here = calls.map(({ result }) => (isOneCell(result) ? result[0]?.[0] : result[row]?.[column]));
-    const anywhere = row === 0 && column === 0 ? calls.flatMap(({ result }) => errorsOf(result)) : [];
-    const error = [...here, ...anywhere].find((value) => value instanceof CellError && value.code === code);
-    return (error as CellError | undefined)?.message || undefined;
+    const here = calls.map((call) => (isOneCell(call) ? call.result[0]?.[0] : call.result[row]?.[column]));
+    const anywhere = row === 0 && column === 0 ? calls.flatMap(errorsOf) : [];
+    return [...here, ...anywhere].find((value) => value?.code === code)?.message || undefined;
   }
 }

@@ -7,7 +7,7 @@ import { workbookOf } from './place.js';
 export type SaveState = 'saved' | 'saving' | 'failed' | 'elsewhere';
 
 export interface Autosave {
-  /** Saves what was opened. */
+  /** Saves what was opened, with the answers of its first calculation where those come soon. */
   begin(): void;
   /** Saves what is not saved yet. */
   flush(): Promise<void>;
@@ -17,10 +17,12 @@ export interface Autosave {
 
 /** Long enough to take a burst of changes as one, short enough that little can be lost. */
 const PAUSE = 700;
+/** The same for the first calculation. */
+const FIRST_PAUSE = 2000;
 const CHANGES_WORKBOOK = /^sheet\.mutation|defined-name/;
 
 /** Saves the workbook a moment after each change, and at once when the page is left. */
-export function autosave(grid: Grid, tell: (state: SaveState) => void): Autosave {
+export function autosave(grid: Grid, calculated: Promise<void>, tell: (state: SaveState) => void): Autosave {
   let waiting = 0;
   let stopped = false;
   /** Saves that are under way. */
@@ -46,6 +48,10 @@ export function autosave(grid: Grid, tell: (state: SaveState) => void): Autosave
       });
     return last;
   };
+  const saveSoon = (pause = PAUSE) => {
+    tell('saving');
+    waiting ||= window.setTimeout(write, pause);
+  };
   const flush = () => (waiting ? write() : last);
   const flushWhenHidden = () => {
     if (document.visibilityState === 'hidden') void flush();
@@ -53,8 +59,7 @@ export function autosave(grid: Grid, tell: (state: SaveState) => void): Autosave
 
   workbookOf(grid).onCommandExecuted(({ id, type }) => {
     if (stopped || type !== CommandType.MUTATION || !CHANGES_WORKBOOK.test(id)) return;
-    tell('saving');
-    waiting ||= window.setTimeout(write, PAUSE);
+    saveSoon();
   });
   window.addEventListener('pagehide', () => {
     if (!stopped && (waiting || unsaved > 0)) keepLastMoment(snapshot());
@@ -63,8 +68,13 @@ export function autosave(grid: Grid, tell: (state: SaveState) => void): Autosave
   document.addEventListener('visibilitychange', flushWhenHidden);
   return {
     begin: () => {
-      tell('saving');
-      void write();
+      saveSoon(FIRST_PAUSE);
+      void calculated.then(() => {
+        if (!waiting) return;
+        window.clearTimeout(waiting);
+        waiting = 0;
+        saveSoon();
+      });
     },
     flush,
     stop: () => {

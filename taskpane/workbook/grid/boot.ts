@@ -24,8 +24,9 @@ import '@univerjs/sheets-formula-ui/lib/index.css';
 import '@univerjs/sheets-numfmt-ui/lib/index.css';
 import '@univerjs/sheets-conditional-formatting-ui/lib/index.css';
 import '@univerjs/sheets-data-validation-ui/lib/index.css';
-import { type Functions, registerCalculation } from '../formula/engine.js';
-import type { Messages } from '../formula/messages.js';
+import { calculateElsewhere, type Left } from '../calculation/elsewhere.js';
+import { type Functions, registerHolding } from '../formula/engine.js';
+import { Messages } from '../formula/messages.js';
 import type { Locale } from './locale.js';
 import { menu } from './menu.js';
 
@@ -41,10 +42,21 @@ interface Boot {
   readonly functions: Functions;
   readonly locale: Locale;
   readonly darkMode: boolean;
+  readonly calculates: boolean;
+  /** Told what could not be calculated to its end. */
+  left(what: Left): void;
 }
 
 /** Starts the engine in `container` with only its formula bar and cells; menus and tabs are the page's own. */
-export function bootGrid({ container, data, functions, locale: { locale, words }, darkMode }: Boot): Grid {
+export function bootGrid({
+  container,
+  data,
+  functions,
+  locale: { locale, words },
+  darkMode,
+  calculates,
+  left,
+}: Boot): Grid {
   const univer = new Univer({ locale, locales: { [locale]: words }, darkMode, logLevel: LogLevel.ERROR });
   univer.registerPlugin(UniverRenderEnginePlugin);
   univer.registerPlugin(UniverUIPlugin, {
@@ -58,7 +70,9 @@ export function bootGrid({ container, data, functions, locale: { locale, words }
   });
   univer.registerPlugin(UniverDocsPlugin);
   univer.registerPlugin(UniverDocsUIPlugin);
-  const messages = registerCalculation(univer, functions);
+  const messages = new Messages();
+  calculateElsewhere(univer, messages, { calculates, left });
+  registerHolding(univer, functions, messages);
   univer.registerPlugin(UniverSheetsUIPlugin, {
     formulaBar: true,
     footer: false,

@@ -32,6 +32,8 @@ export interface OpenedWorkbook {
   readAll(): WorkbookContents;
   goTo(reference: Reference): void;
   copyWithValues(ending: string): { readonly name: string };
+  /** Resolves when the workbook was calculated for the first time, as far as it can be. */
+  readonly calculated: Promise<void>;
   /** The workbook as it stands, for a file. */
   book(): Book;
   autosave(tell: (state: SaveState) => void): Autosave;
@@ -39,7 +41,7 @@ export interface OpenedWorkbook {
   focus(): void;
 }
 
-export function openedWorkbook(grid: Grid, container: HTMLElement): OpenedWorkbook {
+export function openedWorkbook(grid: Grid, container: HTMLElement, calculated: Promise<void>): OpenedWorkbook {
   return {
     tabs: sheetTabs(grid),
     steps: stepsOf(grid),
@@ -54,8 +56,9 @@ export function openedWorkbook(grid: Grid, container: HTMLElement): OpenedWorkbo
     readAll: () => readAll(grid),
     goTo: (reference) => goTo(grid, reference),
     copyWithValues: (ending) => copyWithValues(grid, ending),
+    calculated,
     book: () => bookOfGrid(grid),
-    autosave: (tell) => autosave(grid, tell),
+    autosave: (tell) => autosave(grid, calculated, tell),
     focus: () => grid.univer.__getInjector().get(ILayoutService).focus(),
   };
 }

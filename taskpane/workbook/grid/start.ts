@@ -1,12 +1,14 @@
 import { type IWorkbookData, LifecycleService, LifecycleStages } from '@univerjs/core';
+import { SetFormulaCalculationNotificationMutation } from '@univerjs/engine-formula';
 import { bindAll } from '../../../functions/bind.js';
 import type { Metadata } from '../../../functions/metadata.js';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
 import { languageOf, type Texts } from '../../texts/texts.js';
+import type { Left } from '../calculation/elsewhere.js';
 import { notationOf } from '../entry/notation.js';
 import { answers } from '../formula/cellError.js';
 import { growToTypedAddress } from './addressBox.js';
-import { bootGrid } from './boot.js';
+import { bootGrid, type Grid } from './boot.js';
 import { loadLocale } from './locale.js';
 import { mendMarkup } from './markup.js';
 import { renewMessagesAfterMoves } from './moves.js';
@@ -14,7 +16,7 @@ import { closeNameListOnChoice } from './nameList.js';
 import { numberLocale } from './numberLocale.js';
 import { type OpenedWorkbook, openedWorkbook } from './opened.js';
 import { readPasting } from './paste.js';
-import { workbookOf } from './place.js';
+import { address, workbookOf } from './place.js';
 import { completeStarter } from './sheets.js';
 import { showNumbers } from './showing.js';
 import { forgetSteps } from './steps.js';
@@ -24,6 +26,8 @@ import { sheetData, workbookData } from './workbookData.js';
 interface Start {
   readonly container: HTMLElement;
   readonly saved: IWorkbookData | undefined;
+  /** Whether anything is calculated; otherwise formulas keep the answers that they have. */
+  readonly calculates: boolean;
   /** What a workbook starts with where nothing was saved. */
   readonly starter: StarterSheet;
   readonly language: string;
@@ -40,13 +44,43 @@ async function builtMetadata(language: string): Promise<Metadata> {
   return response.json();
 }
 
+/** The end of the first calculation, or of waiting for it. */
+function firstCalculation(grid: Grid): Promise<void> {
+  return new Promise((resolve) => {
+    const watching = workbookOf(grid).onCommandExecuted(({ id, params }) => {
+      const { functionsExecutedState: state } = (params ?? {}) as { functionsExecutedState?: number };
+      if (id !== SetFormulaCalculationNotificationMutation.id || state === undefined) return;
+      watching.dispose();
+      resolve();
+    });
+  });
+}
+
+/** What could not be calculated to its end, as a sentence. */
+function leftWords(left: Left, words: Texts['workbook']['left']): string {
+  if (left.kind === 'all') return words.all;
+  return left.kind === 'rules'
+    ? words.rules(left.sheet)
+    : words.formula(`${left.sheet}!${address(left.row, left.column)}`);
+}
+
 /** The engine with a workbook in it, ready to be typed into. */
-export async function startGrid({ container, saved, starter, language, words, tell }: Start): Promise<OpenedWorkbook> {
+export async function startGrid({
+  container,
+  saved,
+  calculates,
+  starter,
+  language,
+  words,
+  tell,
+}: Start): Promise<OpenedWorkbook> {
   const [{ functions: metadata }, locale] = await Promise.all([builtMetadata(language), loadLocale(language)]);
   const functions = { metadata, bound: bindAll(answers) };
   const writing = { notation: notationOf(language), words: words.entry };
   const data = saved ?? workbookData(sheetData(starter, 'first'));
-  const grid = bootGrid({ container, data, functions, locale, darkMode: dark().matches });
+  const left = (what: Left) => tell(leftWords(what, words.workbook.left));
+  const grid = bootGrid({ container, data, functions, locale, darkMode: dark().matches, calculates, left });
+  const calculated = calculates ? firstCalculation(grid) : Promise.resolve();
   if (!saved) completeStarter(grid, workbookOf(grid).getActiveSheet(), starter);
   if (writing.notation.decimal === ',') workbookOf(grid).setNumfmtLocal(numberLocale(language));
   readTyping(grid, writing, {
@@ -63,7 +97,7 @@ export async function startGrid({ container, saved, starter, language, words, te
   // Earlier it would take keys for a cell that cannot be seen or chosen yet.
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   forgetSteps(grid);
-  const workbook = openedWorkbook(grid, container);
+  const workbook = openedWorkbook(grid, container, calculated);
   closeNameListOnChoice(grid, workbook.focus);
   return workbook;
 }

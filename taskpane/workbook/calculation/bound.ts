@@ -1,0 +1,86 @@
+import { ICommandService, type Univer } from '@univerjs/core';
+import {
+  ErrorType,
+  ErrorValueObject,
+  ICalculateFormulaService,
+  IFormulaRuntimeService,
+  Interpreter,
+  IOtherFormulaManagerService,
+  SetFormulaCalculationStartMutation,
+} from '@univerjs/engine-formula';
+import { oneAtATime } from './oneAtATime.js';
+import type { Place } from './signals.js';
+
+type Sheets = Readonly<Record<string, unknown>>;
+type Units = Readonly<Record<string, Sheets | undefined>>;
+type Rows = Readonly<Record<number, Readonly<Record<number, unknown>>>>;
+
+/** Units of sheets with some sheets changed; the rest is not copied. */
+function changed<T extends object>(units: T, sheet: string, change: (sheet: unknown) => unknown): T {
+  return Object.fromEntries(
+    Object.entries(units as Units).map(([unit, sheets]) => [
+      unit,
+      sheets && sheet in sheets ? { ...sheets, [sheet]: change(sheets[sheet]) } : sheets,
+    ]),
+  ) as T;
+}
+
+const withoutCell = (row: number, column: number) => (sheet: unknown) => {
+  const rows = (sheet ?? {}) as Rows;
+  const { [column]: _, ...left } = rows[row] ?? {};
+  return { ...rows, [row]: left };
+};
+
+/**
+ * Lets the page know which formula is calculated, and leaves those alone that were found not to come to an end: also
+ * while the engine looks for what depends on what, since it calculates addresses for that.
+ */
+export function bound(univer: Univer, at: (place: Place | null) => void): (rests: readonly Place[]) => void {
+  const injector = univer.__getInjector();
+  let rests: readonly Place[] = [];
+
+  const hold = () => {
+    const runtime = injector.get(IFormulaRuntimeService);
+    const setCurrent = runtime.setCurrent.bind(runtime);
+    runtime.setCurrent = (row, column, rows, columns, sheet, unit) => {
+      at([sheet, row, column]);
+      setCurrent(row, column, rows, columns, sheet, unit);
+    };
+    const calculation = injector.get(ICalculateFormulaService);
+    const execute = calculation.execute.bind(calculation);
+    calculation.execute = (config) => {
+      at(null);
+      const cells = rests.filter(([, row]) => row >= 0);
+      const formulaData = cells.reduce(
+        (left, [sheet, row, column]) => changed(left, sheet, withoutCell(row, column)),
+        config.formulaData,
+      );
+      return execute({ ...config, formulaData });
+    };
+    oneAtATime(injector);
+    const interpreter = injector.get(Interpreter);
+    const interpret = interpreter.execute.bind(interpreter);
+    interpreter.execute = (node) => {
+      try {
+        return interpret(node);
+      } catch {
+        // Thrown any further, it would be the end of all calculation.
+        return ErrorValueObject.create(ErrorType.CALC);
+      }
+    };
+    const rules = injector.get(IOtherFormulaManagerService);
+    const all = rules.getOtherFormulaData.bind(rules);
+    rules.getOtherFormulaData = () =>
+      rests.filter(([, row]) => row < 0).reduce((left, [sheet]) => changed(left, sheet, () => ({})), all());
+  };
+
+  // The engine's services are there with the first workbook.
+  const waiting = injector.get(ICommandService).beforeCommandExecuted(({ id }) => {
+    if (id !== SetFormulaCalculationStartMutation.id) return;
+    waiting.dispose();
+    hold();
+  });
+  return (given) => {
+    rests = given;
+  };
+}

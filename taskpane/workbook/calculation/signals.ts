@@ -1,0 +1,18 @@
+/**
+ * Where a calculation is: the sheet’s id, and the row and column of the formula; both are below zero for the formulas of
+ * the sheet’s rules. Before and between formulas it is nowhere.
+ */
+export type Place = readonly [sheet: string, row: number, column: number];
+
+/**
+ * What page and thread tell each other besides the engine’s own messages: as few words as can be, since one comes
+ * with each formula.
+ */
+export type FromThread = { readonly at: Place | null } | { readonly pong: true } | { readonly broken: true };
+export type ToThread = { readonly ping: true } | { readonly rests: readonly Place[] };
+
+const has = (message: unknown, ...keys: readonly string[]) =>
+  typeof message === 'object' && message !== null && keys.some((key) => key in message);
+
+export const isFromThread = (message: unknown): message is FromThread => has(message, 'at', 'pong', 'broken');
+export const isToThread = (message: unknown): message is ToThread => has(message, 'ping', 'rests');

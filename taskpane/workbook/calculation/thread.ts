@@ -1,0 +1,96 @@
+import { Subject } from 'rxjs';
+import { isFromThread, type Place, type ToThread } from './signals.js';
+
+/** Seconds without a sign of life after which a thread is ended. Only its own time counts, not the page’s. */
+const PATIENCE = 8;
+const SECOND = 1000;
+
+const newWorker = () => new Worker(new URL('./worker.js', import.meta.url), { name: 'calculation' });
+
+/** Why a thread was ended: it was at a formula, or elsewhere, and gave no sign of life; or it could not go on. */
+export type Ended = { readonly place: Place | null };
+
+/**
+ * The thread that calculates. It can be ended while it is busy, which nothing else in a page can; the next one begins
+ * with nothing.
+ */
+export class Thread {
+  readonly onMessage = new Subject<unknown>();
+  readonly #ended: (why: Ended) => void;
+  #worker: Worker | undefined;
+  /** Kept until the thread is there to receive it. */
+  #waiting: unknown[] | undefined;
+  #place: Place | null = null;
+  #silent = 0;
+  #watch = 0;
+
+  constructor(ended: (why: Ended) => void) {
+    this.#ended = ended;
+  }
+
+  begin() {
+    this.end();
+    this.#waiting = [];
+    this.#place = null;
+    const worker = newWorker();
+    worker.onmessage = ({ data }) => this.#take(data);
+    worker.onerror = (event) => {
+      event.preventDefault();
+      this.#give();
+    };
+    this.#worker = worker;
+    this.#expect();
+  }
+
+  /** Ends what is under way. Nothing is calculated until the next beginning. */
+  end() {
+    this.#worker?.terminate();
+    this.#worker = undefined;
+    this.#rest();
+  }
+
+  readonly send = (message: unknown) => {
+    if (this.#waiting) this.#waiting.push(message);
+    else this.#worker?.postMessage(message);
+    this.#expect();
+  };
+
+  #give() {
+    const place = this.#place;
+    this.end();
+    this.#ended({ place });
+  }
+
+  #rest() {
+    window.clearInterval(this.#watch);
+    this.#watch = 0;
+    this.#silent = 0;
+  }
+
+  /** A thread that was given something answers when it is through with it. */
+  #expect() {
+    if (this.#watch !== 0 || !this.#worker) return;
+    this.#watch = window.setInterval(() => {
+      this.#silent += 1;
+      if (this.#silent > PATIENCE) this.#give();
+    }, SECOND);
+    if (!this.#waiting) this.#worker.postMessage({ ping: true } satisfies ToThread);
+  }
+
+  #take(message: unknown) {
+    this.#silent = 0;
+    const sent = this.#waiting;
+    if (sent) {
+      this.#waiting = undefined;
+      for (const one of sent) this.#worker?.postMessage(one);
+      this.#worker?.postMessage({ ping: true } satisfies ToThread);
+    }
+    if (!isFromThread(message)) {
+      this.onMessage.next(message);
+    } else if ('at' in message) {
+      this.#place = message.at;
+      this.#expect();
+    } else if ('broken' in message) this.#give();
+    else this.#rest();
+  }
+}
