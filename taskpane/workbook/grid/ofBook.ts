@@ -9,9 +9,10 @@ import {
   LocaleType,
 } from '@univerjs/core';
 import type { Book, BookCell, BookSheet } from '../xlsx/book.js';
+import { styleOfBook } from './bookStyle.js';
 import { textCell } from './cells.js';
 import { conditionRule, validationsOf } from './judging.js';
-import { engineLook } from './styles.js';
+import { rowHeights } from './rowHeights.js';
 import { withRule } from './validation.js';
 import { blankSheet, COLUMNS, ROWS, shapeData } from './workbookData.js';
 
@@ -20,9 +21,9 @@ class Styles {
   readonly all: Record<string, IStyleData> = {};
   readonly #ids = new Map<string, string>();
 
-  id({ look, format }: BookCell): string | undefined {
-    if (!look && !format) return undefined;
-    const style = { ...engineLook(look ?? {}), ...(format ? { n: { pattern: format } } : {}) };
+  id(cell: BookCell): string | undefined {
+    if (!cell.look && !cell.format && !cell.align) return undefined;
+    const style = styleOfBook(cell);
     const key = JSON.stringify(style);
     const id = this.#ids.get(key) ?? `look-${this.#ids.size}`;
     this.#ids.set(key, id);
@@ -50,6 +51,15 @@ function engineCell(cell: BookCell, styles: Styles): ICellData {
   return withRule(data, cell);
 }
 
+/** Heights, tab, size and lines, and the set-up of print, which travels with the sheet. */
+const shownData = ({ heights = [], tab, zoom, plain, page }: BookSheet): Partial<IWorksheetData> => ({
+  rowData: rowHeights(heights),
+  ...(tab ? { tabColor: tab } : {}),
+  ...(zoom ? { zoomRatio: zoom } : {}),
+  ...(plain ? { showGridlines: BooleanNumber.FALSE } : {}),
+  ...(page ? { custom: { page } } : {}),
+});
+
 function sheetOf(sheet: BookSheet, id: string, styles: Styles): Partial<IWorksheetData> {
   const cells: IObjectMatrixPrimitiveType<ICellData> = {};
   let widest = 0;
@@ -60,11 +70,12 @@ function sheetOf(sheet: BookSheet, id: string, styles: Styles): Partial<IWorkshe
   }
   return {
     ...blankSheet(id, sheet.name),
-    rowCount: Math.max(ROWS, sheet.rows.length),
+    rowCount: Math.max(ROWS, sheet.rows.length, sheet.heights?.length ?? 0),
     columnCount: Math.max(COLUMNS, widest, sheet.widths.length),
     cellData: cells,
     hidden: BooleanNumber.FALSE,
     ...shapeData(sheet),
+    ...shownData(sheet),
   };
 }
 

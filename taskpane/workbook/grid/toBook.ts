@@ -1,6 +1,5 @@
 import {
   BooleanNumber,
-  HorizontalAlign,
   type ICellData,
   type IRange,
   type IStyleData,
@@ -11,33 +10,19 @@ import { FormulaDataModel } from '@univerjs/engine-formula';
 import type { SheetCondition } from '../../../src/sheets/sheet.js';
 import { a1 } from '../../host/a1.js';
 import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
-import type { Look } from '../../host/looks.js';
 import type { Book, BookCell, BookSheet } from '../xlsx/book.js';
+import type { PageSetup } from '../xlsx/pageSetup.js';
+import { alignOfStyle, lookOfStyle } from './bookStyle.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
 import { formulasOf } from './formulas.js';
 import { workbookOf } from './place.js';
-import { INDENT } from './styles.js';
+import { heightsOf } from './rowHeights.js';
 import { charactersOf } from './workbookData.js';
 
 const ERROR = /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|BUSY!)$/;
 
 type Matrix<T> = Readonly<Record<number, Readonly<Record<number, T>>>>;
-
-function lookOf({ bl, it, fs, cl, bg, bd, pd }: IStyleData): Partial<Look> {
-  const bottom = bd?.b?.cl?.rgb ?? undefined;
-  const boxed = bd?.t && bottom;
-  const indent = Math.round((pd?.l ?? 0) / INDENT);
-  return {
-    ...(bl === BooleanNumber.TRUE ? { bold: true } : {}),
-    ...(it === BooleanNumber.TRUE ? { italic: true } : {}),
-    ...(fs ? { size: fs } : {}),
-    ...(cl?.rgb?.startsWith('#') ? { color: cl.rgb } : {}),
-    ...(bg?.rgb?.startsWith('#') ? { fill: bg.rgb } : {}),
-    ...(bottom ? (boxed ? { border: bottom } : { underline: bottom }) : {}),
-    ...(indent > 0 ? { indent } : {}),
-  };
-}
 
 /** Several cells as an address, such as `B2:B10`. */
 const addressOf = ({ startRow, endRow, startColumn, endColumn }: IRange): string =>
@@ -54,7 +39,8 @@ function cellOf(
   const value = contentOf(answer ?? cell);
   const error = typeof value === 'string' && (formula || answer) && ERROR.test(value) ? value : undefined;
   const { validation, note } = (cell?.custom ?? {}) as Pick<BookCell, 'validation' | 'note'>;
-  const look = style ? lookOf(style) : {};
+  const look = style ? lookOfStyle(style) : {};
+  const align = style ? alignOfStyle(style) : {};
   const several = fills && (fills.endRow > fills.startRow || fills.endColumn > fills.startColumn);
   const told: BookCell = {
     ...(error ? { error } : value === null ? {} : { value }),
@@ -62,7 +48,7 @@ function cellOf(
     ...(formula && several ? { spill: addressOf(fills) } : {}),
     ...(style?.n ? { format: style.n.pattern } : {}),
     ...(Object.keys(look).length > 0 ? { look } : {}),
-    ...(style?.ht === HorizontalAlign.RIGHT ? { align: 'right' as const } : {}),
+    ...(Object.keys(align).length > 0 ? { align } : {}),
     ...(validation ? { validation } : {}),
     ...(note ? { note } : {}),
   };
@@ -106,7 +92,17 @@ export function bookOfGrid(grid: Grid): Book {
   const names = Object.values(resource<Record<string, SavedName>>('SHEET_DEFINED_NAME_PLUGIN') ?? {});
   const sheetOf = (id: string): BookSheet => {
     const sheet = saved.sheets[id] as Partial<IWorksheetData>;
-    const { name = id, cellData = {}, columnData = {}, freeze } = sheet;
+    const {
+      name = id,
+      cellData = {},
+      columnData = {},
+      freeze,
+      rowData,
+      tabColor,
+      zoomRatio = 1,
+      showGridlines,
+      custom,
+    } = sheet;
     const own = (answers?.[id] ?? {}) as Matrix<ICellData>;
     const reach = (fills?.[id] ?? {}) as Matrix<IRange>;
     const at = <T>(matrix: Matrix<T>) => Object.keys(matrix).map(Number);
@@ -120,6 +116,7 @@ export function bookOfGrid(grid: Grid): Book {
       }
       rows[r] = Array.from(row);
     }
+    const heights = heightsOf(rowData);
     const prefix = `'${name.replaceAll("'", "''")}'!`;
     return {
       name,
@@ -137,6 +134,11 @@ export function bookOfGrid(grid: Grid): Book {
       headerRows: Math.max(0, freeze?.ySplit ?? 0),
       labelColumns: Math.max(0, freeze?.xSplit ?? 0),
       conditions: conditionsOf(rules[id] ?? []),
+      ...(heights.length > 0 ? { heights } : {}),
+      ...(tabColor ? { tab: tabColor } : {}),
+      ...(zoomRatio === 1 ? {} : { zoom: zoomRatio }),
+      ...(showGridlines === BooleanNumber.FALSE ? { plain: true as const } : {}),
+      ...(custom?.page ? { page: custom.page as PageSetup } : {}),
     };
   };
   return { sheets: saved.sheetOrder.map(sheetOf), active: workbook.getActiveSheet().getSheetName() };

@@ -1,6 +1,7 @@
 import type { SheetChart, SheetCondition, Validation } from '../../../src/sheets/sheet.js';
 import type { CellContent } from '../../host/cell.js';
-import type { Look } from '../../host/looks.js';
+import type { Alignment, BookLook } from './bookLook.js';
+import type { PageSetup } from './pageSetup.js';
 
 /** One cell, as a file keeps it. An absent value with a formula means that it was never calculated. */
 export interface BookCell {
@@ -14,9 +15,8 @@ export interface BookCell {
   readonly spill?: string;
   /** A number format in the worksheet's own notation. */
   readonly format?: string;
-  readonly look?: Partial<Look>;
-  /** Where it is not the usual side. */
-  readonly align?: 'right';
+  readonly look?: BookLook;
+  readonly align?: Alignment;
   readonly validation?: Validation;
   /** Explains the cell. */
   readonly note?: string;
@@ -28,6 +28,14 @@ export interface BookSheet {
   readonly rows: readonly (readonly (BookCell | undefined)[] | undefined)[];
   /** Width of each column in characters, where it is not the usual one. */
   readonly widths: readonly (number | undefined)[];
+  /** Height of each row in points, where it is not the usual one. */
+  readonly heights?: readonly (number | undefined)[];
+  /** The colour of its tab, as #rrggbb. */
+  readonly tab?: string;
+  /** How large it is shown, where 1 is the usual size. */
+  readonly zoom?: number;
+  /** Where no lines are shown between its cells. */
+  readonly plain?: true;
   /** Defined names of this sheet: name → address on it. */
   readonly names: Readonly<Record<string, string>>;
   /** Rows at the top that stay in view and repeat in print. */
@@ -37,6 +45,8 @@ export interface BookSheet {
   readonly conditions?: readonly SheetCondition[];
   readonly charts?: readonly SheetChart[];
   readonly print?: 'portrait' | 'landscape';
+  /** The set-up of its print as the file that it comes from has it; in that case nothing else is said of print. */
+  readonly page?: PageSetup;
 }
 
 /** A workbook between the grid and a file, in the words of neither. */

@@ -6,10 +6,11 @@ import { coloursOf } from './readColours.js';
 import type { OpenWords, Reading } from './reading.js';
 import { leftOutWords } from './readLeftOut.js';
 import { namesOf } from './readNames.js';
+import { printTitles } from './readPage.js';
 import { sheetOf } from './readSheet.js';
 import { sheetList } from './readSheetList.js';
 import { conditionFills, shownOf } from './readStyles.js';
-import { sharedTexts } from './readTexts.js';
+import { richTexts, sharedTexts } from './readTexts.js';
 import { attribute, childOf, isTrue, type ParseXml, whole, type XmlElement } from './readXml.js';
 import { openZip } from './readZip.js';
 import { Refusal } from './refusal.js';
@@ -27,8 +28,10 @@ function sheetsOf(all: Package, workbook: XmlElement, relations: readonly Relati
   const colours = coloursOf(related(all, relations, 'theme'));
   const from1904 = isTrue(attribute(childOf(workbook, 'workbookPr'), 'date1904'));
   if (from1904) reading.leftOut.add('dates1904');
+  const texts = related(all, relations, 'sharedStrings');
   const shared: Shared = {
-    texts: sharedTexts(related(all, relations, 'sharedStrings')),
+    texts: sharedTexts(texts),
+    rich: richTexts(texts),
     shown: shownOf(styles, colours),
     days: from1904 ? DAYS_TO_1904 : 0,
   };
@@ -39,11 +42,14 @@ function sheetsOf(all: Package, workbook: XmlElement, relations: readonly Relati
     listed.map(({ stated }) => stated),
     reading,
   );
-  const sheets = listed.flatMap(({ name, stated, part }): BookSheet[] => {
+  const titles = printTitles(workbook, reading);
+  const sheets = listed.flatMap(({ name, stated, part, place }): BookSheet[] => {
     const root = all.root(part);
     if (!root) reading.leftOut.add('brokenSheets');
     const own = names.ofSheet.get(stated.toLowerCase()) ?? {};
-    return root ? [sheetOf({ all, part, root, name }, shared, fills, own, reading)] : [];
+    return root
+      ? [sheetOf({ all, part, root, name, repeated: titles.get(place), colours }, shared, fills, own, reading)]
+      : [];
   });
   return { sheets, values: names.values };
 }

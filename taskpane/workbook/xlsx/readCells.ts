@@ -5,19 +5,29 @@ import { Formulas } from './readFormulas.js';
 import type { Reading } from './reading.js';
 import { type Place, placeOf } from './readPlaces.js';
 import type { Shown } from './readStyles.js';
+import { hasLooks } from './readTexts.js';
 import { cellValue } from './readValues.js';
-import { attribute, childrenOf, isTrue, whole, type XmlElement } from './readXml.js';
+import { attribute, childOf, childrenOf, isTrue, whole, type XmlElement } from './readXml.js';
 import { Refusal } from './refusal.js';
 
 /** What all sheets of a file share. */
 export interface Shared {
   readonly texts: readonly string[];
+  /** The numbers of those that have several looks inside. */
+  readonly rich: ReadonlySet<number>;
   readonly shown: readonly Shown[];
   /** Days between the file's count of dates and the grid's. */
   readonly days: number;
 }
 
 export type Rows = (BookCell | undefined)[][];
+
+/** Whether the text of a cell has several looks inside it, of which the grid keeps none. */
+function isRich(cell: XmlElement, rich: ReadonlySet<number>): boolean {
+  const kind = attribute(cell, 't');
+  if (kind === 's') return rich.has(whole(childOf(cell, 'v')?.textContent ?? undefined) ?? -1);
+  return kind === 'inlineStr' && hasLooks(childOf(cell, 'is'));
+}
 
 /** Holds what was taken so far against the limits. */
 function count({ value, formula }: BookCell, { taken, words }: Reading) {
@@ -27,8 +37,10 @@ function count({ value, formula }: BookCell, { taken, words }: Reading) {
   if (taken.characters > LIMITS.characters) throw new Refusal(words.characters(LIMITS.characters));
 }
 
-function bookCell(cell: XmlElement, place: Place, formulas: Formulas, shared: Shared): BookCell {
-  const { format, look } = shared.shown[whole(attribute(cell, 's')) ?? 0] ?? {};
+function bookCell(cell: XmlElement, place: Place, formulas: Formulas, shared: Shared, { leftOut }: Reading): BookCell {
+  const { format, look, align, missing = [] } = shared.shown[whole(attribute(cell, 's')) ?? 0] ?? {};
+  for (const one of missing) leftOut.add(one);
+  if (isRich(cell, shared.rich)) leftOut.add('richText');
   const { formula, spill, filled } = formulas.read(cell, place);
   const found = filled ? {} : cellValue(cell, shared.texts);
   const turned =
@@ -42,6 +54,7 @@ function bookCell(cell: XmlElement, place: Place, formulas: Formulas, shared: Sh
     ...(spill ? { spill } : {}),
     ...(format ? { format } : {}),
     ...(look ? { look } : {}),
+    ...(align ? { align } : {}),
   };
 }
 
@@ -67,7 +80,7 @@ export function rowsOf(data: XmlElement | undefined, shared: Shared, reading: Re
         if (childrenOf(one).length > 0) reading.leftOut.add('outsideCells');
         continue;
       }
-      const cell = bookCell(one, place, formulas, shared);
+      const cell = bookCell(one, place, formulas, shared, reading);
       if (Object.keys(cell).length === 0) continue;
       count(cell, reading);
       rows[place.row] ??= [];

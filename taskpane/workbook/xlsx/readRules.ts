@@ -42,8 +42,12 @@ function validationOf(rule: XmlElement, { words }: Reading): Validation | undefi
   return limit && { kind: 'number', limit, message: own || limitWords(limit, words) };
 }
 
-/** Where a rule holds, as far as the sheet is used: rules are often given for whole columns. */
-function* placesIn({ top, left, bottom, right }: Rectangle, rows: number) {
+/** Rows of a rule that are taken whether the sheet is used there or not. */
+const MOST_ROWS = 1000;
+
+/** Where a rule holds, or as far as the sheet is used: rules are often given for whole columns. */
+function* placesIn({ top, left, bottom, right }: Rectangle, used: number) {
+  const rows = bottom - top < MOST_ROWS ? bottom + 1 : used;
   for (let row = top; row <= Math.min(bottom, rows - 1); row += 1)
     for (let column = left; column <= Math.min(right, LIMITS.columns - 1); column += 1) yield { row, column };
 }

@@ -2,10 +2,13 @@ import type { BookSheet } from './book.js';
 import { LIMITS } from './limits.js';
 import { type Package, related } from './parts.js';
 import { type Rows, rowsOf, type Shared } from './readCells.js';
+import type { Colours } from './readColours.js';
 import type { LeftOut, Reading } from './reading.js';
 import { addNotes } from './readNotes.js';
+import { pageOf } from './readPage.js';
 import { addValidations, conditionsOf } from './readRules.js';
 import { attribute, childOf, childrenOf, isTrue, whole, type XmlElement } from './readXml.js';
+import { charactersInFile } from './width.js';
 
 /** What a sheet may have and the grid does not take, by the element that tells of it. */
 const NOT_TAKEN: Readonly<Record<string, LeftOut>> = {
@@ -17,19 +20,20 @@ const NOT_TAKEN: Readonly<Record<string, LeftOut>> = {
 };
 
 const WIDEST = 255;
-/** The room on both sides that a file counts into a width, in characters. */
-const ROOM = 0.71;
+/** In points. */
+const HIGHEST = 409.5;
 const MOST_FROZEN = { rows: 200, columns: 20 };
 
 function widthsOf(sheet: XmlElement, { leftOut }: Reading): (number | undefined)[] {
   const widths: (number | undefined)[] = [];
   for (const one of childrenOf(childOf(sheet, 'cols'), 'col')) {
     if (isTrue(attribute(one, 'hidden'))) leftOut.add('hidden');
+    if (attribute(one, 'outlineLevel')) leftOut.add('outline');
     const [first, last] = [whole(attribute(one, 'min')) ?? 1, whole(attribute(one, 'max')) ?? 1];
-    const width = Number(attribute(one, 'width') ?? Number.NaN) - ROOM;
+    const width = charactersInFile(Number(attribute(one, 'width') ?? Number.NaN));
     if (!(width > 0 && width <= WIDEST)) continue;
     for (let column = Math.max(1, first); column <= Math.min(last, LIMITS.columns); column += 1)
-      widths[column - 1] = Math.round(width * 100) / 100;
+      widths[column - 1] = width;
   }
   return Array.from(widths);
 }
@@ -41,9 +45,30 @@ function frozenOf(sheet: XmlElement): Pick<BookSheet, 'headerRows' | 'labelColum
   return { headerRows: split('ySplit', MOST_FROZEN.rows), labelColumns: split('xSplit', MOST_FROZEN.columns) };
 }
 
-function printOf(sheet: XmlElement): Pick<BookSheet, 'print'> {
-  const turned = attribute(childOf(sheet, 'pageSetup'), 'orientation');
-  return turned === 'portrait' || turned === 'landscape' ? { print: turned } : {};
+/** Heights that someone chose; the others follow from what stands in the row. */
+function heightsOf(sheet: XmlElement, { leftOut }: Reading): Pick<BookSheet, 'heights'> {
+  const heights: (number | undefined)[] = [];
+  let row = 0;
+  for (const line of childrenOf(childOf(sheet, 'sheetData'), 'row')) {
+    row = whole(attribute(line, 'r')) ?? row + 1;
+    if (attribute(line, 'outlineLevel')) leftOut.add('outline');
+    const height = Number(attribute(line, 'ht') ?? Number.NaN);
+    if (isTrue(attribute(line, 'customHeight')) && height > 0 && height <= HIGHEST && row <= LIMITS.rows)
+      heights[row - 1] = height;
+  }
+  return heights.length > 0 ? { heights: Array.from(heights) } : {};
+}
+
+/** How the sheet is shown: its tab, its size, its lines. */
+function viewOf(sheet: XmlElement, colours: Colours): Pick<BookSheet, 'tab' | 'zoom' | 'plain'> {
+  const view = childOf(sheet, 'sheetViews', 'sheetView');
+  const tab = colours(childOf(sheet, 'sheetPr', 'tabColor'));
+  const percent = whole(attribute(view, 'zoomScale')) ?? 100;
+  return {
+    ...(tab ? { tab } : {}),
+    ...(percent !== 100 && percent >= 10 && percent <= 400 ? { zoom: percent / 100 } : {}),
+    ...(isTrue(attribute(view, 'showGridLines') ?? '1') ? {} : { plain: true as const }),
+  };
 }
 
 interface SheetPart {
@@ -51,10 +76,13 @@ interface SheetPart {
   readonly part: string;
   readonly root: XmlElement;
   readonly name: string;
+  /** What is repeated on each page of its print. */
+  readonly repeated: string | undefined;
+  readonly colours: Colours;
 }
 
 export function sheetOf(
-  { all, part, root, name }: SheetPart,
+  { all, part, root, name, repeated, colours }: SheetPart,
   shared: Shared,
   fills: readonly (string | undefined)[],
   names: Readonly<Record<string, string>>,
@@ -66,7 +94,7 @@ export function sheetOf(
   }
   const rows: Rows = rowsOf(childOf(root, 'sheetData'), shared, reading);
   addValidations(root, rows, reading);
-  addNotes(related(all, all.relations(part), 'comments'), rows);
+  addNotes(related(all, all.relations(part), 'comments'), rows, reading);
   const conditions = conditionsOf(root, fills, reading);
   return {
     name,
@@ -75,6 +103,8 @@ export function sheetOf(
     names,
     ...frozenOf(root),
     ...(conditions.length > 0 ? { conditions } : {}),
-    ...printOf(root),
+    ...heightsOf(root, reading),
+    ...viewOf(root, colours),
+    page: pageOf(root, repeated, reading),
   };
 }

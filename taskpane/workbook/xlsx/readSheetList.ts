@@ -10,6 +10,8 @@ interface ListedSheet {
   /** The name that the file states, which may be one that no sheet can have. */
   readonly stated: string;
   readonly part: string;
+  /** Its place in the file's list, in which names count. */
+  readonly place: number;
 }
 
 const UNFIT = /^'|'$|[[\]:*?/\\\p{Cc}]/u;
@@ -21,7 +23,7 @@ export function sheetList(workbook: XmlElement, relations: readonly Relation[], 
   const { words, leftOut } = reading;
   if (elements.length > LIMITS.sheets) throw new Refusal(words.sheets(elements.length, LIMITS.sheets));
   const found: ListedSheet[] = [];
-  for (const element of elements) {
+  for (const [place, element] of elements.entries()) {
     const relation = relations.find(({ id }) => id === prefixed(element, 'id'));
     if (relation && relation.kind !== 'worksheet') {
       leftOut.add('otherSheets');
@@ -32,7 +34,7 @@ export function sheetList(workbook: XmlElement, relations: readonly Relation[], 
     const taken = found.map(({ name }) => name);
     const name = freeSheetName(fits(stated) ? stated : `Sheet ${found.length + 1}`, taken);
     if (name !== stated) leftOut.add('sheetNames');
-    found.push({ name, stated, part: relation && !relation.outside ? relation.target : '' });
+    found.push({ name, stated, place, part: relation && !relation.outside ? relation.target : '' });
   }
   return found;
 }

@@ -1,5 +1,6 @@
 import type { Book } from './book.js';
 import { OFFER_RELATION, OFFER_TYPES } from './writeOffer.js';
+import { repeatedRows } from './writePage.js';
 import { element, escaped, part } from './writeXml.js';
 
 const PACKAGE = 'http://schemas.openxmlformats.org/package/2006';
@@ -107,18 +108,18 @@ export function workbookPart({ sheets, active, values = {} }: Book): string {
     0,
     sheets.findIndex(({ name }) => name === active),
   );
-  const names = sheets.flatMap(({ name: sheet, names: own, headerRows }, localSheetId) => [
-    ...(headerRows > 0
+  const names = sheets.flatMap((one, localSheetId) => [
+    ...(repeatedRows(one) > 0
       ? [
           element(
             'definedName',
             { name: '_xlnm.Print_Titles', localSheetId },
-            escaped(`${quoted(sheet)}!$1:$${headerRows}`),
+            escaped(`${quoted(one.name)}!$1:$${repeatedRows(one)}`),
           ),
         ]
       : []),
-    ...Object.entries(own).map(([name, range]) =>
-      element('definedName', { name, localSheetId }, escaped(`${quoted(sheet)}!${absolute(range)}`)),
+    ...Object.entries(one.names).map(([name, range]) =>
+      element('definedName', { name, localSheetId }, escaped(`${quoted(one.name)}!${absolute(range)}`)),
     ),
   ]);
   const constants = Object.entries(values).map(([name, value]) =>

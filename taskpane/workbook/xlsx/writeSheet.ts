@@ -1,8 +1,10 @@
 import { a1 } from '../../host/a1.js';
 import type { BookCell, BookSheet } from './book.js';
+import { widthInFile } from './width.js';
 import { formulaInFile, worksOnRanges } from './writeFormula.js';
+import { fitsPages, pageParts } from './writePage.js';
 import { rulesOf } from './writeRules.js';
-import type { WrittenStyles } from './writeStyles.js';
+import { colour, type WrittenStyles } from './writeStyles.js';
 import { element, escaped, part } from './writeXml.js';
 
 const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
@@ -31,10 +33,13 @@ function cellOf(cell: BookCell, place: string, styles: WrittenStyles): string {
     : element('c', { ...shared, t: 'str' }, xml, element('v', {}, escaped(value)));
 }
 
-function rowsOf({ rows }: BookSheet, styles: WrittenStyles): string[] {
-  return rows.flatMap((row, r) => {
+function rowsOf({ rows, heights = [] }: BookSheet, styles: WrittenStyles): string[] {
+  return Array.from({ length: Math.max(rows.length, heights.length) }, (_, r) => r).flatMap((r) => {
+    const row = rows[r];
     const cells = (row ?? []).flatMap((cell, c) => (cell ? [cellOf(cell, a1(r, c), styles)] : []));
-    return cells.length > 0 ? [element('row', { r: r + 1 }, ...cells)] : [];
+    const height = heights[r];
+    const said = height === undefined ? {} : { ht: height, customHeight: 1 };
+    return cells.length > 0 || height !== undefined ? [element('row', { r: r + 1, ...said }, ...cells)] : [];
   });
 }
 
@@ -51,27 +56,40 @@ function paneOf({ headerRows, labelColumns = 0 }: BookSheet): string {
 }
 
 function viewOf(sheet: BookSheet, shown: boolean): string {
-  return element('sheetView', { tabSelected: shown ? 1 : undefined, workbookViewId: 0 }, paneOf(sheet));
+  const { zoom, plain } = sheet;
+  const said = {
+    showGridLines: plain ? 0 : undefined,
+    tabSelected: shown ? 1 : undefined,
+    zoomScale: zoom === undefined ? undefined : Math.round(zoom * 100),
+    workbookViewId: 0,
+  };
+  return element('sheetView', said, paneOf(sheet));
 }
 
 /** One sheet of a workbook: cells, widths, rules, and a print one page wide. */
 export function sheetPart(sheet: BookSheet, styles: WrittenStyles, shown: boolean): string {
-  const { widths, print = 'landscape' } = sheet;
+  const { widths, tab } = sheet;
   const columns = widths.flatMap((width, column) =>
-    width === undefined ? [] : [element('col', { min: column + 1, max: column + 1, width, customWidth: 1 })],
+    width === undefined
+      ? []
+      : [element('col', { min: column + 1, max: column + 1, width: widthInFile(width), customWidth: 1 })],
   );
   return part(
     element(
       'worksheet',
       { xmlns: MAIN },
-      element('sheetPr', {}, element('pageSetUpPr', { fitToPage: 1 })),
+      element(
+        'sheetPr',
+        {},
+        tab ? colour('tabColor', tab) : '',
+        element('pageSetUpPr', { fitToPage: fitsPages(sheet) ? 1 : 0 }),
+      ),
       element('sheetViews', {}, viewOf(sheet, shown)),
       element('sheetFormatPr', { defaultRowHeight: 15 }),
       columns.length > 0 ? element('cols', {}, ...columns) : '',
       `<sheetData>${rowsOf(sheet, styles).join('')}</sheetData>`,
       ...rulesOf(sheet),
-      element('pageMargins', { left: 0.5, right: 0.5, top: 0.6, bottom: 0.6, header: 0.3, footer: 0.3 }),
-      element('pageSetup', { orientation: print, fitToWidth: 1, fitToHeight: 0 }),
+      ...pageParts(sheet),
     ),
   );
 }

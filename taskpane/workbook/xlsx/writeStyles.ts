@@ -1,22 +1,20 @@
 import type { SheetCondition } from '../../../src/sheets/sheet.js';
 import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
 import type { BookCell } from './book.js';
+import { type Alignment, type BookLook, SIDES } from './bookLook.js';
 import { element, part } from './writeXml.js';
 
 const NAMESPACE = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const FIRST_FORMAT = 164;
 
 const argb = (colour: string): string => `FF${colour.replace('#', '').toUpperCase()}`;
-const colour = (name: string, value: string) => element(name, { rgb: argb(value) });
+export const colour = (name: string, value: string) => element(name, { rgb: argb(value) });
 const solid = (fill: string) =>
   element(
     'fill',
     {},
     element('patternFill', { patternType: 'solid' }, colour('fgColor', fill), element('bgColor', { indexed: 64 })),
   );
-
-const side = (name: string, line: string | undefined) =>
-  line === undefined ? element(name) : element(name, { style: 'thin' }, colour('color', line));
 
 /** A list of parts in which each different one stands once. */
 class Listed {
@@ -54,9 +52,7 @@ export class WrittenStyles {
     const font = this.#fonts.place(fontOf(look));
     const fill = look.fill === undefined ? 0 : this.#fills.place(solid(look.fill));
     const border = this.#borders.place(borderOf(look));
-    const indent = look.indent;
-    const alignment =
-      align || indent ? element('alignment', { horizontal: align ?? 'left', indent: indent || undefined }) : '';
+    const alignment = alignmentPart(align ?? {}, look.indent);
     return this.#cells.place(
       element(
         'xf',
@@ -103,14 +99,38 @@ export class WrittenStyles {
   }
 }
 
-function fontOf({ bold, italic, size = 11, color }: NonNullable<BookCell['look']>): string {
-  const marks = [bold ? element('b') : '', italic ? element('i') : '', element('sz', { val: size })];
-  return element('font', {}, ...marks, color ? colour('color', color) : '', element('name', { val: 'Calibri' }));
+function fontOf({ bold, italic, size = 11, color, font = 'Calibri', underlined, struck, raised }: BookLook): string {
+  const marks = [
+    bold ? element('b') : '',
+    italic ? element('i') : '',
+    struck ? element('strike') : '',
+    color ? colour('color', color) : '',
+    element('sz', { val: size }),
+    underlined ? element('u', underlined === 'double' ? { val: 'double' } : {}) : '',
+    raised ? element('vertAlign', { val: raised }) : '',
+    element('name', { val: font }),
+  ];
+  return element('font', {}, ...marks);
 }
 
-function borderOf({ border, underline }: NonNullable<BookCell['look']>): string {
-  const sides = (['left', 'right', 'top', 'bottom'] as const).map((name) =>
-    side(name, border ?? (name === 'bottom' ? underline : undefined)),
+const borderOf = ({ lines = {} }: BookLook): string =>
+  element(
+    'border',
+    {},
+    ...SIDES.map((side) => {
+      const line = lines[side];
+      return line ? element(side, { style: line.style }, colour('color', line.color)) : element(side);
+    }),
+    element('diagonal'),
   );
-  return element('border', {}, ...sides, element('diagonal'));
+
+function alignmentPart({ across, down, wrap, turned = 0 }: Alignment, indent: number | undefined): string {
+  const said = {
+    horizontal: across ?? (indent ? 'left' : undefined),
+    vertical: down,
+    textRotation: turned === 'stacked' ? 255 : (turned < 0 ? 90 - turned : turned) || undefined,
+    wrapText: wrap ? 1 : undefined,
+    indent: indent || undefined,
+  };
+  return Object.values(said).some((one) => one !== undefined) ? element('alignment', said) : '';
 }

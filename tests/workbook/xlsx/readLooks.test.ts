@@ -17,6 +17,8 @@ const styles = `<numFmts><numFmt numFmtId="164" formatCode="0.0 &quot;g/hL&quot;
     <xf numFmtId="14" fontId="0" fillId="0" borderId="2"><alignment indent="2"/></xf></cellXfs>
   <dxfs><dxf><fill><patternFill><bgColor rgb="FFFFCFC4"/></patternFill></fill></dxf><dxf/></dxfs>`;
 
+const thin = { style: 'thin', color: '#b98d1f' };
+
 const shown = (style: string) =>
   cellsOf({ sheets: [rows(`<c r="A1" s="${style}"><v>1</v></c>`)], styles, theme })[0]?.[0];
 
@@ -31,12 +33,15 @@ describe('the look of a cell in a file', () => {
     expect(shown('1')).toEqual({
       value: 1,
       format: '0.0 "g/hL"',
-      look: { bold: true, size: 14, color: '#2f5597', border: '#b98d1f', fill: '#8faadc' },
+      look: {
+        ...{ bold: true, size: 14, color: '#2f5597', fill: '#8faadc' },
+        lines: { left: thin, right: thin, top: thin, bottom: thin },
+      },
     });
   });
 
   it('has the line below, the indent and a format that the file names by number only', () => {
-    expect(shown('2')).toEqual({ value: 1, format: 'yyyy-mm-dd', look: { underline: '#b98d1f', indent: 2 } });
+    expect(shown('2')).toEqual({ value: 1, format: 'yyyy-mm-dd', look: { lines: { bottom: thin }, indent: 2 } });
   });
 
   it('shows days of the count from 1904 on their day', () => {

@@ -1,0 +1,16 @@
+/** Attributes of one element, as the file has them. */
+export type Attributes = Readonly<Record<string, string>>;
+
+/** The set-up of a sheet's print, in the words of the file format; what is absent was not said. */
+export interface PageSetup {
+  /** Whether it is made to fit a number of pages. */
+  readonly fits?: true;
+  /** Paper, direction, scale, pages. */
+  readonly paper?: Attributes;
+  readonly margins?: Attributes;
+  readonly options?: Attributes;
+  /** Words above and below, by the element that holds them. */
+  readonly words?: Attributes;
+  /** How many rows at the top are repeated on each page. */
+  readonly titles?: number;
+}

@@ -1,0 +1,60 @@
+import type { Attributes, PageSetup } from './pageSetup.js';
+import type { Reading } from './reading.js';
+import { attribute, childOf, childrenOf, isTrue, whole, type XmlElement } from './readXml.js';
+
+const PAPER = [
+  'paperSize',
+  'orientation',
+  'scale',
+  'fitToWidth',
+  'fitToHeight',
+  'pageOrder',
+  'firstPageNumber',
+  'useFirstPageNumber',
+];
+const MARGINS = ['left', 'right', 'top', 'bottom', 'header', 'footer'];
+const OPTIONS = ['horizontalCentered', 'verticalCentered', 'gridLines', 'headings'];
+const WORDS = ['oddHeader', 'oddFooter', 'evenHeader', 'evenFooter', 'firstHeader', 'firstFooter'];
+const USUAL = /^[\w.-]{1,30}$/;
+const LONGEST = 1000;
+
+const said = (element: XmlElement | undefined, names: readonly string[]): Attributes =>
+  Object.fromEntries(
+    names.flatMap((name) => {
+      const value = attribute(element, name);
+      return value !== undefined && USUAL.test(value) ? [[name, value]] : [];
+    }),
+  );
+
+const some = <Key extends string>(key: Key, found: Attributes) =>
+  (Object.keys(found).length > 0 ? { [key]: found } : {}) as Partial<Record<Key, Attributes>>;
+
+/** What each sheet repeats on each page, by its place in the list of sheets. Areas are told. */
+export function printTitles(workbook: XmlElement, { leftOut }: Reading): ReadonlyMap<number, string> {
+  const titles = new Map<number, string>();
+  for (const one of childrenOf(childOf(workbook, 'definedNames'), 'definedName')) {
+    const name = attribute(one, 'name');
+    if (name === '_xlnm.Print_Area') leftOut.add('printAreas');
+    if (name === '_xlnm.Print_Titles') titles.set(whole(attribute(one, 'localSheetId')) ?? -1, one.textContent ?? '');
+  }
+  return titles;
+}
+
+/** What a sheet says of its print. Areas, breaks and titles of columns would not move with the cells: they are told. */
+export function pageOf(sheet: XmlElement, repeated: string | undefined, { leftOut }: Reading): PageSetup {
+  const at = (name: string) => childOf(sheet, name);
+  for (const name of ['rowBreaks', 'colBreaks']) if (childrenOf(at(name), 'brk').length > 0) leftOut.add('printAreas');
+  const titles = whole(/^[^,]*!\$1:\$(\d{1,3})$/.exec(repeated ?? '')?.[1]);
+  if (repeated !== undefined && titles === undefined) leftOut.add('printAreas');
+  const words = childrenOf(at('headerFooter')).flatMap(({ localName, textContent }) =>
+    WORDS.includes(localName ?? '') && textContent ? [[localName, textContent.slice(0, LONGEST)]] : [],
+  );
+  return {
+    ...(isTrue(attribute(childOf(sheet, 'sheetPr', 'pageSetUpPr'), 'fitToPage')) ? { fits: true } : {}),
+    ...some('paper', said(at('pageSetup'), PAPER)),
+    ...some('margins', said(at('pageMargins'), MARGINS)),
+    ...some('options', said(at('printOptions'), OPTIONS)),
+    ...some('words', Object.fromEntries(words)),
+    ...(titles ? { titles } : {}),
+  };
+}

@@ -1,0 +1,28 @@
+import type { BookSheet } from './book.js';
+import { element, escaped } from './writeXml.js';
+
+const USUAL_MARGINS = { left: 0.5, right: 0.5, top: 0.6, bottom: 0.6, header: 0.3, footer: 0.3 };
+
+/** Whether the sheet's print is made to fit a number of pages. */
+export const fitsPages = ({ page }: BookSheet): boolean => page === undefined || page.fits === true;
+
+/** How many rows at the top are repeated on each page. */
+export const repeatedRows = ({ page, headerRows }: BookSheet): number => (page ? (page.titles ?? 0) : headerRows);
+
+/** The set-up of print: one page wide, or as the file has it that the sheet comes from. */
+export function pageParts({ page, print = 'landscape' }: BookSheet): string[] {
+  if (!page)
+    return [
+      element('pageMargins', USUAL_MARGINS),
+      element('pageSetup', { orientation: print, fitToWidth: 1, fitToHeight: 0 }),
+    ];
+  const { options, margins, paper, words } = page;
+  return [
+    options ? element('printOptions', options) : '',
+    margins ? element('pageMargins', margins) : '',
+    paper ? element('pageSetup', paper) : '',
+    words
+      ? element('headerFooter', {}, ...Object.entries(words).map(([name, text]) => element(name, {}, escaped(text))))
+      : '',
+  ];
+}
