@@ -1,4 +1,5 @@
 import type { OneCellInput } from '../src/core/input.js';
+import { isMemorable } from '../src/core/names.js';
 import { isRefused, readCell } from '../src/core/read.js';
 import { definition } from '../src/core/units.js';
 import type { Answers } from './answers.js';
@@ -72,7 +73,7 @@ function readSlowly<E>(
     return;
   }
   const refusal = answers.refused(value.refused);
-  refusals.set(raw, refusal);
+  if (isMemorable(raw)) refusals.set(raw, refusal);
   spread.refusals = withError(spread.refusals, spread, place, refusal);
 }
 

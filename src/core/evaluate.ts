@@ -92,11 +92,16 @@ export function evaluate<I extends Inputs, O extends Output>(
   return evaluateCells(calculation as unknown as Calculation, handOver(calculation.inputs, given as never));
 }
 
-/** Turns what a program gives into what a worksheet hands over: a plan's record becomes labels and columns. */
+/**
+ * Turns what a program gives into what a worksheet hands over: a plan's record becomes labels and columns, and an array
+ * of the program's own is copied, since a column that is handed over is turned into SI where it stands.
+ */
 export function handOver(inputs: Inputs, given: Readonly<Record<string, unknown>>): Readonly<Record<string, Handed>> {
   const handed: Record<string, Handed> = {};
   for (const [key, input] of Object.entries(inputs)) {
-    handed[key] = input.kind === 'plan' && given[key] ? planCells(given[key] as never) : (given[key] as Handed);
+    const value = given[key];
+    if (input.kind === 'plan' && value) handed[key] = planCells(value as never);
+    else handed[key] = value instanceof Float64Array ? Array.from(value) : (value as Handed);
   }
   return handed;
 }

@@ -1,4 +1,5 @@
 import type { Cell, PlanCells, PlanInput, PlanLabel, PlanTable, PlanValues } from './input.js';
+import { isMemorable } from './names.js';
 import type { Refused } from './output.js';
 import { labelKey, labelRefusal } from './planLabels.js';
 import { isRefused, numberRefusal, refused } from './read.js';
@@ -19,7 +20,7 @@ function labelReader(table: PlanTable): (cell: Cell, row: number) => LabelRow {
   const unknown = new Map<Cell, Refused>();
   const refuse = (cell: Cell): Refused => {
     const known = unknown.get(cell) ?? refused(labelRefusal(table, String(cell)));
-    unknown.set(cell, known);
+    if (isMemorable(cell)) unknown.set(cell, known);
     return known;
   };
   return (cell, row) => {

@@ -1,9 +1,12 @@
 import type { PlanLabel, PlanTable } from './input.js';
+import { LONGEST_NAME } from './names.js';
+import { nearestOf } from './nearest.js';
 import { labelled, quoted } from './wording.js';
 
 /** Case, brackets and the ways to type a superscript do not tell labels apart. */
 const normal = (text: string): string =>
   text
+    .slice(0, LONGEST_NAME)
     .toLowerCase()
     .replace(/[()[\],:]/g, ' ')
     .replace(/\bm([23])\b/g, (_, power) => `m${power === '2' ? '²' : '³'}`)
@@ -49,31 +52,11 @@ export function labelKey(table: PlanTable, text: string): string | undefined {
   return key;
 }
 
-/** Letters to change, add or drop to get from one word to the other (Levenshtein's distance). */
-export function distance(one: string, other: string): number {
-  let row = Array.from({ length: other.length + 1 }, (_, index) => index);
-  for (let i = 1; i <= one.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= other.length; j++) {
-      const changed = (row[j - 1] as number) + (one[i - 1] === other[j - 1] ? 0 : 1);
-      next.push(Math.min(changed, (row[j] as number) + 1, (next[j - 1] as number) + 1));
-    }
-    row = next;
-  }
-  return row[other.length] as number;
-}
-
 /** The label that stands nearest to what was written. */
 export function nearestLabel(table: PlanTable, text: string): PlanLabel {
-  const word = normal(text).slice(0, 100);
-  let nearest = { key: '', away: Number.POSITIVE_INFINITY };
-  for (const [spelling, key] of indexOf(table).spellings) {
-    // Every letter that one has more than the other must be added.
-    if (Math.abs(word.length - spelling.length) >= nearest.away) continue;
-    const away = distance(word, spelling);
-    if (away < nearest.away) nearest = { key, away };
-  }
-  return table[nearest.key] as PlanLabel;
+  const { spellings } = indexOf(table);
+  const key = spellings.get(nearestOf(spellings.keys(), normal(text)) ?? '');
+  return table[key ?? ''] as PlanLabel;
 }
 
 /** Why a text is no label of the table: the label with another unit, or no label at all. */

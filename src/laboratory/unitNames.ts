@@ -1,6 +1,7 @@
+import { isMemorable, LONGEST_NAME } from '../core/names.js';
+import { nearestOf } from '../core/nearest.js';
 import { CONVERTIBLE } from '../core/otherUnits.js';
 import type { Refused } from '../core/output.js';
-import { distance } from '../core/planLabels.js';
 import { refused } from '../core/read.js';
 import type { UnitDefinition } from '../core/units.js';
 import { quoted } from '../core/wording.js';
@@ -52,6 +53,7 @@ const UNFIT: readonly (readonly [RegExp, string])[] = [
  */
 const spelled = (text: string): string =>
   text
+    .slice(0, LONGEST_NAME)
     .trim()
     .replace(/\s+/g, ' ')
     .replace(/μ/g, 'µ')
@@ -76,14 +78,7 @@ const NAMES: ReadonlyMap<string, NamedUnit> = new Map([
   ...Object.entries(ALIASES).map(([alias, name]) => [alias, named(name)] as const),
 ]);
 
-const nearest = (word: string): string => {
-  let best = { name: '', away: Number.POSITIVE_INFINITY };
-  for (const [spelling, { name }] of NAMES) {
-    const away = distance(word.slice(0, 60), spelling);
-    if (away < best.away) best = { name, away };
-  }
-  return best.name;
-};
+const nearest = (word: string): string => NAMES.get(nearestOf(NAMES.keys(), word) ?? '')?.name ?? '';
 
 /** The unit, or the rest of the sentence that refuses the text. */
 function lookUp(text: string): NamedUnit | string {
@@ -106,7 +101,7 @@ export function unitNamed(label: string, text: string): NamedUnit | Refused {
   if (found === undefined) {
     if (remembered.size >= MOST_REMEMBERED) remembered.clear();
     found = lookUp(text);
-    remembered.set(text, found);
+    if (isMemorable(text)) remembered.set(text, found);
   }
   return typeof found === 'string' ? refused(`${label} ${found}`) : found;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { PlanTable } from '../../src/core/input.js';
-import { distance, labelKey, labelRefusal, nearestLabel } from '../../src/core/planLabels.js';
+import { labelKey, labelRefusal, nearestLabel } from '../../src/core/planLabels.js';
 
 const label = (name: string, unit: string) => ({
   group: 'Run',
@@ -74,15 +74,5 @@ describe('what is no label', () => {
     expect(labelRefusal(table, 'Compressibility bar')).toBe(
       '"Compressibility bar" names another unit. Write "Compressibility", and its value without a unit.',
     );
-  });
-});
-
-describe('the distance between two words', () => {
-  it('is how many letters must change, come or go (kitten to sitting: 3, the usual example)', () => {
-    expect(distance('kitten', 'sitting')).toBe(3);
-    expect(distance('', 'abc')).toBe(3);
-    expect(distance('abc', '')).toBe(3);
-    expect(distance('same', 'same')).toBe(0);
-    expect(distance('ab', 'ba')).toBe(2);
   });
 });
