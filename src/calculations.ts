@@ -7,6 +7,8 @@ export { cakePermeability } from './cake/cakePermeability.js';
 export { cakePressure } from './cake/cakePressure.js';
 export { cakeResistance } from './cake/cakeResistance.js';
 export { feedRise } from './cake/feedRise.js';
+export { fitCake } from './cake/fitCake.js';
+export { fitCakes } from './cake/fitCakes.js';
 export { fitCompression } from './cake/fitCompression.js';
 export { fitFeed } from './cake/fitFeed.js';
 export { fitLeaf } from './cake/fitLeaf.js';

@@ -27,8 +27,8 @@ export const cakeHelps: Readonly<Record<string, string>> = {
     'Des Biers bei Filtertemperatur, nicht der Laborwert bei 20 °C.',
   'Of what carries the cake: septum and precoat, where the load does not count the precoat.':
     'Dessen, was den Kuchen trägt: Stützschicht und Voranschwemmung, wo die Auflage die Voranschwemmung nicht zählt.',
-  'Exponent by which the resistance grows with the pressure drop over the cake (FITCOMPRESSION); 0 for a rigid cake.':
-    'Exponent, mit dem der Widerstand mit dem Druckabfall über den Kuchen wächst (FITCOMPRESSION); 0 für einen starren Kuchen.',
+  'Exponent by which the resistance grows with the pressure drop over the cake (FITCAKE, FITCOMPRESSION); 0 for a rigid cake.':
+    'Exponent, mit dem der Widerstand mit dem Druckabfall über den Kuchen wächst (FITCAKE, FITCOMPRESSION); 0 für einen starren Kuchen.',
   'Dry solids in each m³ of wet cake. Needed with a septum radius, and only there.':
     'Trockene Feststoffe je m³ nassem Kuchen. Nur mit einem Radius der Kerze nötig.',
   'Time of each reading in hours, in any order. Times of day are fractions of a day: multiply them by 24.':
@@ -53,7 +53,8 @@ export const cakeHelps: Readonly<Record<string, string>> = {
   'Cake resistance that each test gave (FITLEAF).': 'Kuchenwiderstand, den jeder Test ergab (FITLEAF).',
   'Dry solids in each hL of beer. Of body feed as bought, less its moisture.':
     'Trockene Feststoffe je hL Bier. Von der laufenden Dosage im Anlieferungszustand ohne ihre Feuchte.',
-  'Pressure rise of each run (RISERATE, FITRUN).': 'Druckanstieg jedes Laufs (RISERATE, FITRUN).',
+  'Mean pressure rise of each run (FITRUN, FITCAKES; RISERATE on a flat septum only).':
+    'Mittlerer Druckanstieg jedes Laufs (FITRUN, FITCAKES; RISERATE nur auf ebener Stützschicht).',
   'Dry solids in each hL of beer. What reaches the filter of the stabiliser, less its moisture.':
     'Trockene Feststoffe je hL Bier. Was vom Stabilisierungsmittel den Filter erreicht, ohne seine Feuchte.',
   'Of the stabiliser in the cake (PARTPERMEABILITY); needed wherever stabiliser is dosed.':
@@ -139,4 +140,16 @@ export const cakeHelps: Readonly<Record<string, string>> = {
   'The input’s label, or a plan’s label; its case does not matter.':
     'Die Bezeichnung der Eingabe oder eines Plans; Groß- und Kleinschreibung zählen nicht.',
   'The value to judge, in the unit of the input.': 'Der Wert, der beurteilt wird, in der Einheit der Eingabe.',
+  'Number of the run to which each row belongs: all logs stand below one another.':
+    'Nummer des Laufs, zu dem jede Zeile gehört: Alle Protokolle stehen untereinander.',
+  'Through the filter: one for all rows, or one each; held through a run.':
+    'Durch den Filter: einer für alle Zeilen oder je einer; über einen Lauf gehalten.',
+  'Hours of beer at the last reading of the rise. Needed on a candle, where the rise falls off, and for a compressible cake, where it grows; elsewhere not read.':
+    'Stunden Bier beim letzten Messwert des Anstiegs. Nötig auf einer Kerze, wo der Anstieg nachlässt, und bei kompressiblem Kuchen, wo er wächst; sonst nicht gelesen.',
+  'Hours of beer at the first reading of the rise; 0 (as is a blank cell) from the first beer on.':
+    'Stunden Bier beim ersten Messwert des Anstiegs; 0 (wie eine leere Zelle) vom ersten Bier an.',
+  'Exponent of the run logs (FITCAKES); the permeabilities are then those at 1 bar. 0 for a rigid cake.':
+    'Exponent der Laufprotokolle (FITCAKES); die Permeabilitäten sind dann die bei 1 bar. 0 für einen starren Kuchen.',
+  'Dry, and not counted in the load: what lies under the cake on a round septum, where it widens the cake. Its own pressure drop belongs to the medium.':
+    'Trocken und in der Auflage nicht gezählt: was auf runder Stützschicht unter dem Kuchen liegt und ihn weiter macht. Sein eigener Druckabfall gehört zum Filtermittel.',
 };

@@ -137,4 +137,7 @@ export const labels: Readonly<Record<string, string>> = {
   Limits: 'Grenzwerte',
   Function: 'Funktion',
   Input: 'Eingabe',
+  Runs: 'Läufe',
+  'Rise read until': 'Anstieg gelesen bis',
+  'Rise read from': 'Anstieg gelesen ab',
 };

@@ -99,4 +99,8 @@ export const questions: Readonly<Record<string, string>> = {
   'Within which limits may this input lie, and what is usual?':
     'In welchen Grenzen darf diese Eingabe liegen, und was ist üblich?',
   'Is this figure within its safe range?': 'Liegt dieser Wert in seinem sicheren Bereich?',
+  'How compressible is my cake, by the log of a run?':
+    'Wie kompressibel ist mein Kuchen nach dem Protokoll eines Laufs?',
+  'How compressible are the cakes of all my runs together?':
+    'Wie kompressibel sind die Kuchen aller meiner Läufe zusammen?',
 };

@@ -125,4 +125,8 @@ export const summaries: Readonly<Record<string, string>> = {
     'Die Grenzen und der übliche Bereich einer Eingabe, mit ihrer Einheit.',
   'Whether a value is usual, unusual or refused as an input of a function.':
     'Ob ein Wert als Eingabe einer Funktion üblich, unüblich oder abgelehnt ist.',
+  'Resistance at 1 bar and compressibility of the cake, from the log of one run at constant flow.':
+    'Widerstand bei 1 bar und Kompressibilität des Kuchens aus dem Protokoll eines Laufs bei gleichbleibendem Durchfluss.',
+  'One compressibility for the cakes of several run logs, and each run’s resistance at 1 bar.':
+    'Eine Kompressibilität für die Kuchen mehrerer Laufprotokolle, und der Widerstand jedes Laufs bei 1 bar.',
 };

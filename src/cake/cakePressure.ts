@@ -1,6 +1,6 @@
 import { calculation } from '../core/calculation.js';
 import { cakeLoad, cakeResistance, septumRadius, viscosity } from '../quantities.js';
-import { densityRefusal, optionalDensity, septumOf } from './fitInputs.js';
+import { densityRefusal, dryPrecoat, optionalDensity, septumOf } from './fitInputs.js';
 import { compressibility, flux } from './inputs.js';
 import { cakePressureDrop, flatLoad } from './pressureDrop.js';
 import { DARCY_SOURCE, ROUND_SOURCE } from './sources.js';
@@ -26,10 +26,14 @@ export const cakePressure = calculation({
     compressibility,
     septumRadius,
     cakeDensity: optionalDensity,
+    precoatLoad: {
+      ...dryPrecoat,
+      help: 'Dry, and not counted in the load: what lies under the cake on a round septum, where it widens the cake. Its own pressure drop belongs to the medium.',
+    },
   },
   output: { kind: 'number', label: 'Pressure drop', unit: 'bar' },
   method:
-    'μ u R_medium + Δp_cake; flat: Δp_cake^(1−n) = μ u α w (1 bar)^−n; on a cylinder the load w is taken as (ρ r/2) ln(1 + 2 w/(ρ r))',
+    'μ u R_medium + Δp_cake; flat: Δp_cake^(1−n) = μ u α w (1 bar)^−n; on a cylinder the load w is taken as (ρ r/2) ln(1 + w/(ρ r/2 + precoat load))',
   sources: [DARCY_SOURCE, ROUND_SOURCE],
   cautions: ['pressure'],
   example: {
@@ -37,7 +41,7 @@ export const cakePressure = calculation({
     result: 0.009_381_944_444_444_4,
   },
   refuse: densityRefusal,
-  compute: ({ load, medium, septumRadius, cakeDensity, ...flowing }) =>
+  compute: ({ load, medium, septumRadius, cakeDensity, precoatLoad, ...flowing }) =>
     flowing.viscosity * flowing.flux * medium +
-    cakePressureDrop(flatLoad(load, septumOf({ septumRadius, cakeDensity })), flowing),
+    cakePressureDrop(flatLoad(load, septumOf({ septumRadius, cakeDensity }), precoatLoad), flowing),
 });

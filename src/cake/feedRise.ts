@@ -1,10 +1,11 @@
 import { calculation } from '../core/calculation.js';
 import { permeability } from '../quantities.js';
-import { feedInputs, NO_STABILISER_PERMEABILITY } from './feedInputs.js';
+import { feedInputs, hoursRefusal, NO_STABILISER_PERMEABILITY } from './feedInputs.js';
+import { meanRise } from './meanRise.js';
 import { mixedResistance } from './parts.js';
-import { DARCY_SOURCE, MIXTURE_SOURCE } from './sources.js';
+import { DARCY_SOURCE, MIXTURE_SOURCE, ROUND_SOURCE } from './sources.js';
 
-const { dose, flux, viscosity, beerSolids, cakeDensity, stabiliser, stabiliserPermeability } = feedInputs;
+const { dose, flux, viscosity, beerSolids, cakeDensity, stabiliser, stabiliserPermeability, ...onSeptum } = feedInputs;
 
 export const feedRise = calculation({
   id: 'FEEDRISE',
@@ -20,11 +21,12 @@ export const feedRise = calculation({
     cakeDensity,
     stabiliser,
     stabiliserPermeability,
+    ...onSeptum,
   },
   output: { kind: 'number', label: 'Rise', unit: 'bar/h' },
   method:
-    'μ u² c/(k ρ) with c the dry solids in all and ln k their permeabilities’ mean by share; flat septum, rigid cake. Trust it between the doses that FITFEED saw',
-  sources: [DARCY_SOURCE, MIXTURE_SOURCE],
+    'flat septum, rigid cake: μ u² c/(k ρ) with c the dry solids in all and ln k their permeabilities’ mean by share. On a candle, or compressible: what the pressure drop gains between both times, over the hours between. Trust it between the doses that FITFEED saw',
+  sources: [DARCY_SOURCE, MIXTURE_SOURCE, ROUND_SOURCE],
   cautions: ['pressure'],
   example: {
     given: {
@@ -40,12 +42,14 @@ export const feedRise = calculation({
     },
     result: 0.408_393_931_155,
   },
-  refuse: ({ stabiliser, stabiliserPermeability }) =>
-    stabiliser > 0 && stabiliserPermeability === undefined ? NO_STABILISER_PERMEABILITY : undefined,
-  compute: ({ dose, stabiliser, beerSolids, flux, viscosity, cakeDensity, ...permeabilities }) => {
-    const { aidPermeability: aid, beerSolidsPermeability: beer, stabiliserPermeability = aid } = permeabilities;
-    const solids = { aid: dose, stabiliser, beer: beerSolids };
-    const resistance = mixedResistance(solids, { aid, beer, stabiliser: stabiliserPermeability }, cakeDensity);
-    return viscosity * flux * flux * resistance * (dose + stabiliser + beerSolids);
+  refuse: ({ stabiliser, stabiliserPermeability, from, until, ...read }) =>
+    stabiliser > 0 && stabiliserPermeability === undefined
+      ? NO_STABILISER_PERMEABILITY
+      : hoursRefusal(read, from, until),
+  compute: ({ dose, stabiliser, beerSolids, ...read }) => {
+    const { aidPermeability: aid, beerSolidsPermeability: beer, stabiliserPermeability = aid } = read;
+    const parts = { aid: dose, stabiliser, beer: beerSolids };
+    const resistance = mixedResistance(parts, { aid, beer, stabiliser: stabiliserPermeability }, read.cakeDensity);
+    return meanRise({ ...read, solids: dose + stabiliser + beerSolids }, resistance);
   },
 });

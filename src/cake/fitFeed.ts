@@ -4,14 +4,20 @@ import { fitLine } from '../numerics/line.js';
 import { heightError } from '../numerics/lineChecks.js';
 import { permeability } from '../quantities.js';
 import { fromLogarithm } from './estimate.js';
-import { feedInputs, NO_STABILISER_PERMEABILITY } from './feedInputs.js';
+import { feedInputs, hoursRefusal, NO_STABILISER_PERMEABILITY } from './feedInputs.js';
 import { shapeRemark } from './lineRemarks.js';
-import { DARCY_SOURCE, MIXTURE_SOURCE } from './sources.js';
+import { resistanceOfRise } from './meanRise.js';
+import { DARCY_SOURCE, MIXTURE_SOURCE, ROUND_SOURCE } from './sources.js';
 
 const { dose, flux, viscosity, beerSolids, cakeDensity, stabiliser, stabiliserPermeability } = feedInputs;
+const { septumRadius, precoatLoad, until, from, compressibility } = feedInputs;
 
 /** One for all runs, or one each. */
 const each = { kind: 'series', least: 3, oneForAll: true } as const;
+const eachOptional = { ...each, preset: undefined, optional: true } as const;
+
+/** A run's figure where the series is given. */
+const at = (series: Float64Array | undefined, run: number): number => series?.[run] ?? 0;
 
 const CURVES = {
   up: 'the runs differ in more than their doses, or the model does not hold for this beer',
@@ -41,15 +47,20 @@ export const fitFeed = calculation({
       unit: 'bar/h',
       limit: [1e-9, 1000],
       usual: [0.05, 2],
-      help: 'Pressure rise of each run (RISERATE, FITRUN).',
+      help: 'Mean pressure rise of each run (FITRUN, FITCAKES; RISERATE on a flat septum only).',
       source: 'Usual range: around the trade’s 0.2–0.4 bar/h; from memory.',
     },
     flux: { ...flux, ...each },
     viscosity: { ...viscosity, ...each },
     beerSolids: { ...beerSolids, ...each },
     cakeDensity,
-    stabiliser: { ...stabiliser, ...each, preset: undefined, optional: true },
+    stabiliser: { ...stabiliser, ...eachOptional },
     stabiliserPermeability,
+    septumRadius,
+    precoatLoad,
+    until: { ...until, ...eachOptional },
+    from: { ...from, ...eachOptional },
+    compressibility,
   },
   output: {
     kind: 'report',
@@ -62,8 +73,8 @@ export const fitFeed = calculation({
     },
   },
   method:
-    'k = μ u² c/(ρ rise) of each run; (c ln k − s ln k_stabiliser)/(d + b) fitted by least squares over d/(d + b), d body feed, s stabiliser, b beer solids. R² is that of this line. Both figures belong together: never mix them with figures of another origin',
-  sources: [DARCY_SOURCE, MIXTURE_SOURCE],
+    'k of each run from its mean rise: μ u² c/(ρ rise) for a rigid cake on a flat septum, else from what the pressure drop gained between both times, as in FEEDRISE; (c ln k − s ln k_stabiliser)/(d + b) fitted by least squares over d/(d + b), d body feed, s stabiliser, b beer solids. R² is that of this line. Both figures belong together: never mix them with figures of another origin',
+  sources: [DARCY_SOURCE, MIXTURE_SOURCE, ROUND_SOURCE],
   cautions: ['pressure'],
   example: {
     given: {
@@ -76,17 +87,30 @@ export const fitFeed = calculation({
     },
     result: { shape: 'too few rows to tell', remark: 'none' },
   },
-  refuse: ({ stabiliser, stabiliserPermeability }) =>
-    stabiliserPermeability === undefined && stabiliser?.some((one) => one > 0) ? NO_STABILISER_PERMEABILITY : undefined,
-  compute: ({ doses, rises, flux, viscosity, beerSolids, cakeDensity, stabiliser, stabiliserPermeability = 1 }) => {
-    const at = (series: Float64Array, run: number) => series[run] as number;
-    const x = doses.map((aid, run) => aid / (aid + at(beerSolids, run)));
+  refuse: ({ doses, stabiliser, stabiliserPermeability, from, until, ...read }) => {
+    if (stabiliserPermeability === undefined && stabiliser?.some((one) => one > 0)) return NO_STABILISER_PERMEABILITY;
+    for (let run = 0; run < doses.length; run++) {
+      const refusal = hoursRefusal(read, at(from, run), at(until, run), `, row ${run + 1},`);
+      if (refusal !== undefined) return refusal;
+    }
+    return undefined;
+  },
+  compute: ({ doses, rises, stabiliserPermeability = 1, ...read }) => {
+    const x = doses.map((aid, run) => aid / (aid + at(read.beerSolids, run)));
     const y = doses.map((aid, run) => {
-      const own = stabiliser === undefined ? 0 : at(stabiliser, run);
-      const mixed = aid + at(beerSolids, run);
-      const total = mixed + own;
-      const k = (at(viscosity, run) * at(flux, run) ** 2 * total) / (cakeDensity * at(rises, run));
-      return (total * Math.log(k) - own * Math.log(stabiliserPermeability)) / mixed;
+      const own = at(read.stabiliser, run);
+      const mixed = aid + at(read.beerSolids, run);
+      const solids = mixed + own;
+      const stretch = {
+        ...read,
+        solids,
+        flux: at(read.flux, run),
+        viscosity: at(read.viscosity, run),
+        from: at(read.from, run),
+        until: at(read.until, run),
+      };
+      const k = 1 / (resistanceOfRise(stretch, at(rises, run)) * read.cakeDensity);
+      return (solids * Math.log(k) - own * Math.log(stabiliserPermeability)) / mixed;
     });
     const line = fitLine(x, y);
     if (line === undefined)

@@ -1,4 +1,4 @@
-import { cakeDensity } from '../quantities.js';
+import { cakeDensity, precoatLoad } from '../quantities.js';
 
 const SLIPS = 'The limits only keep out slips of the keyboard; the figure is your own.';
 
@@ -30,6 +30,12 @@ export const solidsToCake = {
   usual: [50, 300],
   help: 'Dry solids that each hL lays on the cake: CAKESOLIDS reckons them.',
   source: 'Usual range derived from body feeds of 50–200 g/hL with what stabiliser and beer add.',
+} as const;
+
+export const dryPrecoat = {
+  ...precoatLoad,
+  preset: 0,
+  help: 'On each m² of septum before the run, dry; it matters on a round septum only.',
 } as const;
 
 /** Needed with a septum radius only. */

@@ -2,16 +2,24 @@ import { calculation } from '../core/calculation.js';
 import { figure } from '../core/wording.js';
 import { extent } from '../numerics/extent.js';
 import { fitLine } from '../numerics/line.js';
-import { area, flow, precoatLoad, septumRadius, viscosity } from '../quantities.js';
+import { area, flow, septumRadius, viscosity } from '../quantities.js';
 import { scaled } from './estimate.js';
-import { densityRefusal, optionalDensity, pressureLog, septumOf, solidsToCake, volumeLog } from './fitInputs.js';
+import {
+  densityRefusal,
+  dryPrecoat,
+  optionalDensity,
+  pressureLog,
+  septumOf,
+  solidsToCake,
+  volumeLog,
+} from './fitInputs.js';
 import { firstPointRemark, shapeRemark } from './lineRemarks.js';
 import { logRemark } from './logRemark.js';
 import { flatLoad, type Septum } from './pressureDrop.js';
 import { DARCY_SOURCE, ROUND_SOURCE } from './sources.js';
 
 const CURVES = {
-  up: 'a compressible cake, blinding, or beer solids that rose during the run; the resistance is then a mean',
+  up: 'a compressible cake, blinding, or beer solids that rose during the run; the resistance is then a mean, never that at 1 bar (FITCAKE)',
   down: 'a round septum taken as flat, flow that fell, or beer that cleared; the resistance is then a mean',
 };
 
@@ -44,11 +52,7 @@ export const fitRun = calculation({
     solids: solidsToCake,
     septumRadius,
     cakeDensity: optionalDensity,
-    precoatLoad: {
-      ...precoatLoad,
-      preset: 0,
-      help: 'On each m² of septum before the run, dry; it matters on a round septum only.',
-    },
+    precoatLoad: dryPrecoat,
   },
   output: {
     kind: 'report',
@@ -66,7 +70,7 @@ export const fitRun = calculation({
     },
   },
   method:
-    'least squares of Δp = start + μ u α w over w = solids × volume / area; on a cylinder over (ρ r/2) ln(1 + w/(ρ r/2 + precoat load)), and the rises are means over the log. It assumes constant flow, steady beer and a rigid cake. Standard errors take the rows as independent, so many rows close together make them too small',
+    'least squares of Δp = start + μ u α w over w = solids × volume / area; on a cylinder over (ρ r/2) ln(1 + w/(ρ r/2 + precoat load)), and the rises are means over the log. It assumes constant flow, steady beer and a rigid cake: of a compressible one the resistance is a mean over the log, and FITCAKE gives that at 1 bar. Standard errors take the rows as independent, so many rows close together make them too small',
   sources: [DARCY_SOURCE, ROUND_SOURCE],
   cautions: ['pressure'],
   example: {

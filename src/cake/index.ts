@@ -4,6 +4,8 @@ import { cakePermeability } from './cakePermeability.js';
 import { cakePressure } from './cakePressure.js';
 import { cakeResistance } from './cakeResistance.js';
 import { feedRise } from './feedRise.js';
+import { fitCake } from './fitCake.js';
+import { fitCakes } from './fitCakes.js';
 import { fitCompression } from './fitCompression.js';
 import { fitFeed } from './fitFeed.js';
 import { fitLeaf } from './fitLeaf.js';
@@ -30,6 +32,8 @@ export const cakeFamily: Family = {
     cakePressure,
     riseRate,
     fitRun,
+    fitCake,
+    fitCakes,
     fitLeaf,
     fitCompression,
     fitFeed,

@@ -17,6 +17,6 @@ export const compressibility = {
   limit: [0, 0.9],
   usual: [0, 0.5],
   preset: 0,
-  help: 'Exponent by which the resistance grows with the pressure drop over the cake (FITCOMPRESSION); 0 for a rigid cake.',
+  help: 'Exponent by which the resistance grows with the pressure drop over the cake (FITCAKE, FITCOMPRESSION); 0 for a rigid cake.',
   source: 'Limits: beyond 0.9 a run at constant flow has no steady growth. Usual range: common practice, no source.',
 } as const;

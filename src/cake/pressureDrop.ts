@@ -1,5 +1,5 @@
 /** The pressure at which the resistance of a compressible cake is given, Pa. */
-const REFERENCE = 1e5;
+export const REFERENCE = 1e5;
 
 /** The surface on which a cake grows, SI. Radius 0 is a flat septum. */
 export interface Septum {
@@ -58,6 +58,18 @@ export function cakePressureDrop(flat: number, flowing: Flowing): number {
 export function flatLoadAt(pressure: number, flowing: Flowing): number {
   const rigid = REFERENCE * (pressure / REFERENCE) ** (1 - flowing.compressibility);
   return rigid / perFlatLoad(flowing);
+}
+
+/** The resistance at which the pressure drop gains so much between two flat loads. */
+export function resistanceTaking(
+  gained: number,
+  from: number,
+  to: number,
+  flowing: Omit<Flowing, 'resistance'>,
+): number {
+  const power = 1 / (1 - flowing.compressibility);
+  const unit = flowing.flux * flowing.viscosity;
+  return (REFERENCE / unit) * (gained / REFERENCE / (to ** power - from ** power)) ** (1 / power);
 }
 
 /** How fast the pressure drop grows with the flat load, Pa per kg/m². */

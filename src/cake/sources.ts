@@ -8,3 +8,7 @@ export const MIXTURE_SOURCE =
 /** How a cake that grows outward on a candle resists. */
 export const ROUND_SOURCE =
   'Round septum: Darcy’s law integrated over the radius of a cake of one density, any textbook of flow in porous media.';
+
+/** How a compressible cake's resistance grows. */
+export const POWER_SOURCE =
+  'Power law of compressible cakes, α = α₁ (Δp_cake / 1 bar)^n with Δp_cake over the whole cake: any textbook of solid–liquid separation. It holds between the pressures of the log; towards no pressure at all a real cake keeps a finite resistance.';

@@ -6,7 +6,7 @@ import { runsOf } from './feed.js';
 import { feedSpan, spanRefusal } from './feedSpan.js';
 import { COST_GROUPS, planInput } from './input.js';
 import { points, pointsRefusal, spaced } from './points.js';
-import { pressureAfter, timeFor } from './run.js';
+import { meanRiseOver } from './run.js';
 import { MIX_SOURCES } from './sources.js';
 
 export const feedCurve = calculation({
@@ -34,8 +34,7 @@ export const feedCurve = calculation({
     if (isNoAnswer(runs)) return runs;
     return spaced(least, most, points).map((bodyFeed) => {
       const run = runs(bodyFeed);
-      const risen = pressureAfter(run, run.volume) - values.startPressure;
-      return { bodyFeed, volume: run.volume, rise: risen / timeFor(run, run.volume), cost: costOf(values, run) };
+      return { bodyFeed, volume: run.volume, rise: meanRiseOver(run, run.volume), cost: costOf(values, run) };
     });
   },
 });

@@ -23,6 +23,25 @@ function brokenRule(keys: readonly (string | undefined)[], values: readonly Cell
 const judge = (label: PlanLabel, cell: Cell): string =>
   label.optional && readValue(label, cell) === undefined ? 'usual' : verdict({ kind: 'plan label', ...label }, cell);
 
+/** What no figure can tell by itself, asked where it matters: which fit a compressible cake's resistance is of. */
+function asked(keys: readonly (string | undefined)[], values: readonly Cell[]): PlanRefusal | undefined {
+  const given = (key: string) => readValue(labelOf(key), values[keys.indexOf(key)] ?? null);
+  const compressibility = keys.includes('compressibility') ? given('compressibility') : undefined;
+  if (typeof compressibility !== 'number' || !(compressibility > 0)) return undefined;
+  const resistance = keys.includes('cakeResistance') ? given('cakeResistance') : undefined;
+  return typeof resistance === 'number'
+    ? {
+        keys: ['cakeResistance'],
+        sentence:
+          'With a Compressibility this is read as Resistance at 1 bar. Is it that of FITCAKE or FITCOMPRESSION, with the Exponent of the same fit? Cake resistance of FITRUN is a mean over its log.',
+      }
+    : {
+        keys: ['aidPermeability', 'beerSolidsPermeability'],
+        sentence:
+          'With a Compressibility this is read as the permeability at 1 bar. Was FITFEED given the same Compressibility?',
+      };
+}
+
 export const planCheck = calculation({
   id: 'PLANCHECK',
   summary: 'Beside each label of a plan: usual, unusual or refused.',
@@ -30,7 +49,7 @@ export const planCheck = calculation({
   inputs: { labels: { ...planInput(YEAR_GROUPS), judged: true } },
   output: { kind: 'column', label: 'Verdict' },
   method:
-    'limits first, then the usual range, then what does not go together; one answer beside each label, so put it in the row of the first. What is missing is said by the functions that need it',
+    'limits first, then the usual range, then what does not go together, then a question where a compressible cake may have got a figure of another fit; one answer beside each label, so put it in the row of the first. What is missing is said by the functions that need it',
   sources: ['The declarations of the plan’s labels.'],
   cautions: ['pressure'],
   example: { given: { labels: EXAMPLE }, result: Object.keys(EXAMPLE.values).map(() => 'usual') },
@@ -40,11 +59,14 @@ export const planCheck = calculation({
     const rows = readLabels({ table: PLAN }, labels);
     const keys = rows.map((row) => (row === undefined || isRefused(row) ? undefined : row.key));
     const broken = brokenRule(keys, values);
+    const question = asked(keys, values);
     return rows.map((row, index) => {
       if (row === undefined) return '';
       if (isRefused(row)) return `refused: ${row.refused}`;
       const said = judge(labelOf(row.key), values[index] ?? null);
-      return broken?.keys.includes(row.key) && !said.startsWith('refused') ? `refused: ${broken.sentence}` : said;
+      if (said.startsWith('refused')) return said;
+      if (broken?.keys.includes(row.key)) return `refused: ${broken.sentence}`;
+      return said === 'usual' && question?.keys.includes(row.key) ? `unusual: ${question.sentence}` : said;
     });
   },
 });

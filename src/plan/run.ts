@@ -97,5 +97,9 @@ export function riseAfter(run: Run, volume: number): number {
   return perLoad * solids.total * flowing.flux;
 }
 
+/** Mean rise from the first beer on over so much beer, Pa/s. */
+export const meanRiseOver = (run: Run, volume: number): number =>
+  (pressureAfter(run, volume) - run.plan.startPressure) / timeFor(run, volume);
+
 /** Filtering time for so much beer, s. */
 export const timeFor = ({ plan }: Run, volume: number): number => volume / plan.flow;

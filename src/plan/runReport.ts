@@ -3,8 +3,11 @@ import { isNoAnswer } from '../core/evaluate.js';
 import { EXAMPLE } from './example.js';
 import { planInput, RUN_GROUPS } from './input.js';
 import { powderPerRun } from './powder.js';
-import { endsBy, loadAfter, pressureAfter, riseAfter, runOf, timeFor } from './run.js';
+import { endsBy, loadAfter, meanRiseOver, pressureAfter, riseAfter, runOf, timeFor } from './run.js';
 import { MIX_SOURCES } from './sources.js';
+
+/** How long a run is starting, s. */
+const START = 3600;
 
 export const runReport = calculation({
   id: 'RUNREPORT',
@@ -26,7 +29,7 @@ export const runReport = calculation({
     },
   },
   method:
-    'the run as in RUNLENGTH; the end load is dry solids with the precoat, powder is precoat, body feed and stabiliser as bought. A compressible cake starts with no rise at all',
+    'the run as in RUNLENGTH; the end load is dry solids with the precoat, powder is precoat, body feed and stabiliser as bought. The rise at the start is the mean over the first hour, or over a shorter run: the power law of a compressible cake says nothing of the very first beer, where it has no resistance at all and a real cake has some',
   sources: MIX_SOURCES,
   cautions: ['pressure', 'dust'],
   example: { given: { labels: EXAMPLE }, result: { end: 'cake space' } },
@@ -40,7 +43,7 @@ export const runReport = calculation({
       end: endsBy(run),
       pressure: pressureAfter(run, run.volume),
       load: loadAfter(run, run.volume),
-      riseAtStart: riseAfter(run, 0),
+      riseAtStart: meanRiseOver(run, Math.min(run.volume, values.flow * START)),
       riseAtEnd: riseAfter(run, run.volume),
       powder,
       dose: powder / run.volume,

@@ -142,3 +142,24 @@ describe('RISERATE', () => {
     expect(call('RISERATE', columnOf([2]), columnOf([1]))).toMatchObject({ code: '#VALUE!' });
   });
 });
+
+describe('FITFEED on a candle', () => {
+  const doses = [60, 90, 120];
+  const candle = (until: unknown, septumRadius = 15) =>
+    call('FITFEED', columnOf(doses), columnOf([0.4, 0.33, 0.3]), 5, 2.8, 25, 300, null, null, septumRadius, 796, until);
+
+  it('asks for the hours over which each rise was read', () => {
+    expect(candle(null)).toMatchObject({
+      code: '#VALUE!',
+      message: expect.stringMatching(/^Rise read until, row 1, is needed on a candle, where the rise changes/),
+    });
+    expect(candle(columnOf([8, 0, 8]))).toMatchObject({ message: expect.stringContaining('Rise read until, row 2,') });
+    expect(candle(null, 0)).toEqual(candle(8, 0));
+  });
+
+  it('finds less permeable solids than a flat septum with the same rises, since the cake grew outward', () => {
+    const beer = (answer: unknown) =>
+      Object.fromEntries(answer as [string, number][])['Aid permeability darcy'] as number;
+    expect(beer(candle(8))).toBeLessThan(beer(candle(8, 0)));
+  });
+});

@@ -14,6 +14,8 @@ const WITHOUT: Readonly<Record<string, string>> = {
   WATERDENSITY: 'water has a density',
   POLYPHENOLS: '820 mg/L for each unit of absorbance',
   FITCOMPRESSION: 'a reference pressure of 1 bar',
+  FITCAKE: 'a reference pressure of 1 bar',
+  FITCAKES: 'a reference pressure of 1 bar',
   DUSTAVERAGE: 'a shift of 8 h',
   SULPHITELABEL: 'a bound of 10 mg/L, and a text',
   HAZEGRADE: 'bounds in EBC, and a text',

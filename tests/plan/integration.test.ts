@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { isNoAnswer } from '../../src/core/evaluate.js';
 import { pressureAfter, type Run, riseAfter, runOf, timeFor } from '../../src/plan/run.js';
+import { call } from '../functions/answers.js';
 import { integrate } from './integrate.js';
 import { runPlan } from './runPlan.js';
+import { planMatrices } from './sheet.js';
 
 const BAR = 1e5;
 
@@ -65,5 +67,15 @@ describe.each(CASES)('the closed form of a run with %s', (_, changed) => {
       timeFor(long, long.until.pressure),
     );
     expect(risen).toBeCloseTo(4.5, 8);
+  });
+});
+
+describe('the rise at the start', () => {
+  it('of a compressible cake is what the first hour of its curve gains', () => {
+    const columns = planMatrices({ compressibility: 0.3, runLimit: 250 });
+    const curve = call('RUNCURVE', ...columns, 2) as number[][];
+    const report = new Map(call('RUNREPORT', ...planMatrices({ compressibility: 0.3 })) as [string, number][]);
+    expect(report.get('Rise at the start bar/h')).toBeCloseTo((curve[2]?.[2] ?? 0) - (curve[1]?.[2] ?? 0), 12);
+    expect(report.get('Rise at the start bar/h')).toBeGreaterThan(0.05);
   });
 });

@@ -40,6 +40,22 @@ describe('PLANCHECK', () => {
     expect(new Set(check(planMatrices()))).toEqual(new Set(['usual']));
   });
 
+  it('asks where a compressible cake may have got a figure of another fit', () => {
+    const asked = (changed: Parameters<typeof planMatrices>[0]) =>
+      check(planMatrices(changed)).filter((one) => one?.startsWith('unusual: With a Compressibility'));
+    const resisting = {
+      aidPermeability: undefined,
+      beerSolidsPermeability: undefined,
+      stabiliserPermeability: undefined,
+      cakeResistance: 1.5e11,
+    };
+    expect(asked({ compressibility: 0.3, ...resisting })).toEqual([
+      expect.stringContaining('Is it that of FITCAKE or FITCOMPRESSION, with the Exponent of the same fit?'),
+    ]);
+    expect(asked({ compressibility: 0.3 })).toHaveLength(2);
+    expect(asked({ compressibility: 0, ...resisting })).toEqual([]);
+  });
+
   it('refuses an empty range, and says so at each of 20,000 wrong labels at once', () => {
     expect(call('PLANCHECK', [], [])).toMatchObject({ code: '#VALUE!', message: 'Labels is an empty range.' });
     const column = Array.from({ length: 20_000 }, () => ['Beer flaw']);

@@ -17,7 +17,7 @@ export const cakeLabels = {
     ...cakeResistance,
     group,
     usual: [1e11, 5e11],
-    help: 'Fitted on a run with this very mix (FITRUN); at 1 bar where the cake is compressible. In place of the permeabilities.',
+    help: 'Fitted on a run with this very mix (FITRUN); where the cake is compressible, Resistance at 1 bar (FITCAKE). In place of the permeabilities.',
     source:
       'Usual range derived from 0.2–0.4 bar/h at 5 hL/(m² h), 2 mPa·s and 100 g/hL, which is 1.4e11–2.9e11 m/kg; those rates are common practice, no source.',
     optional: true,
