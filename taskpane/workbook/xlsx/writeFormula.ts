@@ -1,41 +1,22 @@
 import { stringifyTokens, type Token, tokenize } from '@borgar/fx/xlsx';
 import { idOf } from '../../formula/ids.js';
+import { parametersIn } from './parameters.js';
+import { functionInFile, PARAMETER } from './youngerFunctions.js';
 
-/** Functions younger than the file format, which stand in a file with a mark before them. */
-const YOUNGER = new Set(
-  [
-    'CONCAT',
-    'IFS',
-    'LET',
-    'MAXIFS',
-    'MINIFS',
-    'RANDARRAY',
-    'SEQUENCE',
-    'SORTBY',
-    'SWITCH',
-    'TEXTJOIN',
-    'UNIQUE',
-  ].concat(
-    ['XLOOKUP', 'XMATCH', 'VSTACK', 'HSTACK', 'TOCOL', 'TOROW', 'TAKE', 'DROP', 'CHOOSECOLS', 'CHOOSEROWS', 'EXPAND'],
-    ['STDEV.S', 'STDEV.P', 'VAR.S', 'VAR.P', 'PERCENTILE.INC', 'PERCENTILE.EXC', 'QUARTILE.INC', 'QUARTILE.EXC'],
-  ),
-);
-const YOUNGER_STILL = new Set(['FILTER', 'SORT']);
-
-function inFile(token: Token): Token {
+function inFile(token: Token, parameters: ReadonlySet<Token>): Token {
+  if (parameters.has(token)) return { ...token, value: PARAMETER + token.value };
   if (token.type !== 'func') return token;
   const id = idOf(token.value);
-  const name = token.value.toUpperCase();
-  if (id) return { ...token, value: `_xldudf_POWDER_${id}` };
-  if (YOUNGER_STILL.has(name)) return { ...token, value: `_xlfn._xlws.${name}` };
-  return YOUNGER.has(name) ? { ...token, value: `_xlfn.${name}` } : token;
+  return { ...token, value: id ? `_xldudf_POWDER_${id}` : functionInFile(token.value) };
 }
 
 /** A formula as a file stores it: without its equals sign, an add-in's functions under the name that Excel gives them. */
 export function formulaInFile(formula: string): string {
   const text = formula.replace(/^=/, '');
   try {
-    return stringifyTokens(tokenize(text).map(inFile));
+    const tokens = tokenize(text);
+    const parameters = parametersIn(tokens);
+    return stringifyTokens(tokens.map((token) => inFile(token, parameters)));
   } catch {
     return text;
   }
