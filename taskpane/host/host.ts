@@ -12,6 +12,8 @@ export interface Selection {
   readonly value: CellContent;
   /** The sentence behind an error value, where the host can tell it. */
   readonly message?: string;
+  /** A formula of a file whose last value stands here, since this workbook cannot calculate it. */
+  readonly kept?: string;
   /** What a starter sheet says of the cell, where the workbook itself shows no such notes. */
   readonly note?: string;
 }

@@ -103,6 +103,7 @@ export function SelectedCell({ host, onExplain }: Props) {
         ) : (
           <p class="pb-quiet">{texts.selected.none}</p>
         )}
+        {selection?.kept && <p class="pb-quiet">{texts.selected.kept(`=${selection.kept}`)}</p>}
         {selection?.note && (
           <p class="pb-quiet" lang="en">
             {selection.note}

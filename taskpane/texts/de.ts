@@ -27,6 +27,8 @@ export const de: Texts = {
     yes: 'WAHR',
     no: 'FALSCH',
     formula: 'Formel',
+    kept: (formula) =>
+      `Hier steht der letzte Wert aus der Datei: Das Gitter kann ${formula} nicht rechnen, und keine Ihrer Änderungen ändert ihn.`,
     filledBy: (address) => `Sie steht in ${address} und füllt auch diese Zelle.`,
     value: 'Wert',
     refused: 'Abgelehnt',

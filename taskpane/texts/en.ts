@@ -26,6 +26,8 @@ export const en = {
     yes: 'TRUE',
     no: 'FALSE',
     formula: 'Formula',
+    kept: (formula: string) =>
+      `The last value from the file stands here: the grid cannot calculate ${formula}, and nothing you change changes it.`,
     filledBy: (address: string) => `It stands in ${address} and fills this cell too.`,
     value: 'Value',
     refused: 'Refused',

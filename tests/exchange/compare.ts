@@ -53,7 +53,16 @@ export type Notice = keyof typeof en.open.parts;
 /** Which phrases name a difference of a kind. A difference that none of them names is silent. */
 const NAMES: Partial<Record<FactKind, readonly Notice[]>> = {
   value: ['brokenCells', 'outsideCells'],
-  formula: ['external', 'brokenFormulas', 'heavyFormulas'],
+  formula: [
+    'external',
+    'brokenFormulas',
+    'heavyFormulas',
+    'tableFormulas',
+    'severalSheets',
+    'unknownFunctions',
+    'unknownNames',
+    'dataTables',
+  ],
   name: ['names', 'sameNames'],
   sheet: ['hiddenSheets', 'otherSheets', 'brokenSheets', 'sheetNames', 'dates1904'],
   'hidden row or column': ['hidden'],

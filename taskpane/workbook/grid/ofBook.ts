@@ -12,6 +12,8 @@ import type { Book, BookCell, BookSheet } from '../xlsx/book.js';
 import { styleOfBook } from './bookStyle.js';
 import { textCell } from './cells.js';
 import { conditionRule, validationsOf } from './judging.js';
+import { withKept } from './kept.js';
+import { savedNames } from './names.js';
 import { rowHeights } from './rowHeights.js';
 import { withRule } from './validation.js';
 import { blankSheet, COLUMNS, ROWS, shapeData } from './workbookData.js';
@@ -48,7 +50,7 @@ function engineCell(cell: BookCell, styles: Styles): ICellData {
     ...(cell.formula === undefined ? {} : { f: cell.formula }),
     ...(style ? { s: style } : {}),
   };
-  return withRule(data, cell);
+  return withKept(withRule(data, cell), cell.kept);
 }
 
 /** Heights, tab, size and lines, and the set-up of print, which travels with the sheet. */
@@ -79,22 +81,6 @@ function sheetOf(sheet: BookSheet, id: string, styles: Styles): Partial<IWorkshe
   };
 }
 
-/** The names of a workbook as the engine saves them: each known in all sheets. */
-function namesOf({ sheets, values }: Book) {
-  const absolute = (range: string) => range.replace(/([A-Z]+)(\d+)/gi, '$$$1$$$2');
-  const places = sheets.flatMap(({ name: sheet, names }) =>
-    Object.entries(names).map(
-      ([name, range]) => [name, `'${sheet.replaceAll("'", "''")}'!${absolute(range)}`] as const,
-    ),
-  );
-  return Object.fromEntries(
-    [...places, ...Object.entries(values ?? {})].map(([name, formulaOrRefString], number) => {
-      const id = `name-${number}`;
-      return [id, { id, name, formulaOrRefString, localSheetId: 'AllDefaultWorkbook' }];
-    }),
-  );
-}
-
 /** A workbook from a file as the engine opens it. */
 export function gridOfBook(book: Book): IWorkbookData {
   const styles = new Styles();
@@ -109,9 +95,10 @@ export function gridOfBook(book: Book): IWorkbookData {
     locale: LocaleType.EN_US,
     styles: styles.all,
     sheetOrder: ids,
+    ...(book.keptNames ? { custom: { keptNames: book.keptNames } } : {}),
     sheets: Object.fromEntries(sheets.map((sheet, number) => [ids[number], sheet])),
     resources: [
-      { name: 'SHEET_DEFINED_NAME_PLUGIN', data: JSON.stringify(namesOf(book)) },
+      { name: 'SHEET_DEFINED_NAME_PLUGIN', data: JSON.stringify(savedNames(book, ids)) },
       { name: 'SHEET_DATA_VALIDATION_PLUGIN', data: bySheet(validationsOf) },
       {
         name: 'SHEET_CONDITIONAL_FORMATTING_PLUGIN',

@@ -10,6 +10,7 @@ import { filledBy } from '../../host/filledBy.js';
 import type { Selection } from '../../host/host.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
+import { keptFormula } from './kept.js';
 import { activeCell, address, isErrorCell, shownAt, workbookOf } from './place.js';
 
 /** One cell as the pane wants it, with the sentence behind an error. */
@@ -28,12 +29,14 @@ export function readCell(grid: Grid, sheet: FWorksheet, row: number, column: num
         )
       : undefined;
   const note: unknown = sheet.getSheet().getCellRaw(row, column)?.custom?.note;
+  const kept = keptFormula(sheet.getSheet().getCellRaw(row, column));
   return {
     sheet: name,
     address: address(row, column),
     ...(origin && formula ? filledBy(name, { row, column }, origin, formula) : {}),
     value: contentOf(cell),
     ...(message ? { message } : {}),
+    ...(kept === undefined ? {} : { kept }),
     ...(typeof note === 'string' ? { note } : {}),
   };
 }

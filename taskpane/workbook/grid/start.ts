@@ -9,6 +9,7 @@ import { notationOf } from '../entry/notation.js';
 import { answers } from '../formula/cellError.js';
 import { growToTypedAddress } from './addressBox.js';
 import { bootGrid, type Grid } from './boot.js';
+import { markMoves } from './kept.js';
 import { loadLocale } from './locale.js';
 import { mendMarkup } from './markup.js';
 import { renewMessagesAfterMoves } from './moves.js';
@@ -91,6 +92,7 @@ export async function startGrid({
   showNumbers(grid, writing.notation);
   readPasting(grid, container, writing, tell);
   renewMessagesAfterMoves(grid);
+  markMoves(grid);
   mendMarkup(container, words.workbook);
   growToTypedAddress(grid, container, (...most) => tell(words.entry.tooFar(...most)));
   dark().addEventListener('change', ({ matches }) => grid.api.toggleDarkMode(matches));

@@ -16,6 +16,8 @@ import { alignOfStyle, lookOfStyle } from './bookStyle.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
 import { formulasOf } from './formulas.js';
+import { writableKept } from './kept.js';
+import { namesOfSaved, type savedNames } from './names.js';
 import { workbookOf } from './place.js';
 import { heightsOf } from './rowHeights.js';
 import { charactersOf } from './workbookData.js';
@@ -31,13 +33,13 @@ const addressOf = ({ startRow, endRow, startColumn, endColumn }: IRange): string
 function cellOf(
   cell: Nullable<ICellData>,
   answer: Nullable<ICellData>,
-  formula: string | undefined,
+  { formula, kept }: Pick<BookCell, 'formula' | 'kept'>,
   fills: IRange | undefined,
   styles: Readonly<Record<string, Nullable<IStyleData>>>,
 ): BookCell | undefined {
   const style = typeof cell?.s === 'string' ? styles[cell.s] : cell?.s;
   const value = contentOf(answer ?? cell);
-  const error = typeof value === 'string' && (formula || answer) && ERROR.test(value) ? value : undefined;
+  const error = typeof value === 'string' && (formula || kept || answer) && ERROR.test(value) ? value : undefined;
   const { validation, note } = (cell?.custom ?? {}) as Pick<BookCell, 'validation' | 'note'>;
   const look = style ? lookOfStyle(style) : {};
   const align = style ? alignOfStyle(style) : {};
@@ -45,6 +47,7 @@ function cellOf(
   const told: BookCell = {
     ...(error ? { error } : value === null ? {} : { value }),
     ...(formula ? { formula } : {}),
+    ...(kept ? { kept } : {}),
     ...(formula && several ? { spill: addressOf(fills) } : {}),
     ...(style?.n ? { format: style.n.pattern } : {}),
     ...(Object.keys(look).length > 0 ? { look } : {}),
@@ -72,11 +75,6 @@ function conditionsOf(rules: readonly SavedRule[]): readonly SheetCondition[] {
   );
 }
 
-interface SavedName {
-  readonly name: string;
-  readonly formulaOrRefString: string;
-}
-
 /** The workbook in the grid as it stands, with the answers of its formulas. */
 export function bookOfGrid(grid: Grid): Book {
   const workbook = workbookOf(grid);
@@ -89,7 +87,12 @@ export function bookOfGrid(grid: Grid): Book {
   const answers = model.getArrayFormulaCellData()[saved.id];
   const fills = model.getArrayFormulaRange()[saved.id];
   const rules = resource<Record<string, readonly SavedRule[]>>('SHEET_CONDITIONAL_FORMATTING_PLUGIN') ?? {};
-  const names = Object.values(resource<Record<string, SavedName>>('SHEET_DEFINED_NAME_PLUGIN') ?? {});
+  const names = namesOfSaved(
+    Object.values(resource<ReturnType<typeof savedNames>>('SHEET_DEFINED_NAME_PLUGIN') ?? {}),
+    new Map(saved.sheetOrder.map((id) => [id, saved.sheets[id]?.name ?? id])),
+  );
+  const sheetNames = saved.sheetOrder.map((id) => saved.sheets[id]?.name ?? id);
+  const keptAt = (cell: Nullable<ICellData>) => writableKept(cell, sheetNames, saved.custom);
   const sheetOf = (id: string): BookSheet => {
     const sheet = saved.sheets[id] as Partial<IWorksheetData>;
     const {
@@ -112,25 +115,24 @@ export function bookOfGrid(grid: Grid): Book {
       const [line, answered] = [(cellData as Matrix<ICellData>)[r] ?? {}, own[r] ?? {}];
       const row: (BookCell | undefined)[] = [];
       for (const c of new Set([...Object.keys(line), ...Object.keys(answered)].map(Number))) {
-        row[c] = cellOf(line[c], answered[c], formulaAt(r, c), reach[r]?.[c], saved.styles);
+        row[c] = cellOf(
+          line[c],
+          answered[c],
+          { formula: formulaAt(r, c), kept: keptAt(line[c]) },
+          reach[r]?.[c],
+          saved.styles,
+        );
       }
       rows[r] = Array.from(row);
     }
     const heights = heightsOf(rowData);
-    const prefix = `'${name.replaceAll("'", "''")}'!`;
     return {
       name,
       rows: Array.from(rows),
       widths: Array.from({ length: Math.max(0, ...Object.keys(columnData).map((c) => Number(c) + 1)) }, (_, c) =>
         charactersOf((columnData as Record<number, { w?: number }>)[c]?.w),
       ),
-      names: Object.fromEntries(
-        names.flatMap(({ name: key, formulaOrRefString: place }) =>
-          place.startsWith(prefix) || place.startsWith(`${name}!`)
-            ? [[key, place.slice(place.lastIndexOf('!') + 1).replaceAll('$', '')]]
-            : [],
-        ),
-      ),
+      names: names.ofSheet.get(name) ?? {},
       headerRows: Math.max(0, freeze?.ySplit ?? 0),
       labelColumns: Math.max(0, freeze?.xSplit ?? 0),
       conditions: conditionsOf(rules[id] ?? []),
@@ -141,5 +143,12 @@ export function bookOfGrid(grid: Grid): Book {
       ...(custom?.page ? { page: custom.page as PageSetup } : {}),
     };
   };
-  return { sheets: saved.sheetOrder.map(sheetOf), active: workbook.getActiveSheet().getSheetName() };
+  const keptNames = saved.custom?.keptNames as Book['keptNames'];
+  return {
+    sheets: saved.sheetOrder.map(sheetOf),
+    active: workbook.getActiveSheet().getSheetName(),
+    values: names.values,
+    scopes: names.scopes,
+    ...(keptNames ? { keptNames } : {}),
+  };
 }

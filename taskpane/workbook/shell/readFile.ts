@@ -1,4 +1,5 @@
 import type { IWorkbookData } from '@univerjs/core';
+import { knowsFunction } from '../formula/known.js';
 import { gridOfBook } from '../grid/ofBook.js';
 import { LIMITS, megabytes } from '../xlsx/limits.js';
 import { readBook } from '../xlsx/readBook.js';
@@ -24,7 +25,7 @@ function parse(text: string): XmlElement | undefined {
 export async function readFile(file: File, words: OpenWords): Promise<ReadFile | { readonly refusal: string }> {
   // A file that is far too large is not even brought into memory.
   if (file.size > LIMITS.packed) return { refusal: words.packed(megabytes(file.size), megabytes(LIMITS.packed)) };
-  const read = readBook(new Uint8Array(await file.arrayBuffer()), parse, words);
+  const read = readBook(new Uint8Array(await file.arrayBuffer()), parse, words, knowsFunction);
   if ('refusal' in read) return read;
   const leftOut = read.leftOut.length > 0 ? words.leftOut(read.leftOut.join('; ')) : undefined;
   const notice = [words.opened(file.name), leftOut].filter(Boolean).join(' ');

@@ -13,6 +13,8 @@ export interface BookCell {
   readonly formula?: string;
   /** The range that the formula's answer fills, where it is more than this cell. */
   readonly spill?: string;
+  /** A formula that the grid cannot calculate, in the file's words: the value is the last one that the file had. */
+  readonly kept?: string;
   /** A number format in the worksheet's own notation. */
   readonly format?: string;
   readonly look?: BookLook;
@@ -20,6 +22,16 @@ export interface BookCell {
   readonly validation?: Validation;
   /** Explains the cell. */
   readonly note?: string;
+}
+
+/** A name as the file has it. */
+export interface KeptName {
+  readonly name: string;
+  /** What it stands for, in the file's words. */
+  readonly text: string;
+  /** The one sheet on which it is known. */
+  readonly scope?: string;
+  readonly hidden?: boolean;
 }
 
 export interface BookSheet {
@@ -36,7 +48,7 @@ export interface BookSheet {
   readonly zoom?: number;
   /** Where no lines are shown between its cells. */
   readonly plain?: true;
-  /** Defined names of this sheet: name → address on it. */
+  /** Names of places on this sheet: name → address. */
   readonly names: Readonly<Record<string, string>>;
   /** Rows at the top that stay in view and repeat in print. */
   readonly headerRows: number;
@@ -54,6 +66,10 @@ export interface Book {
   readonly sheets: readonly BookSheet[];
   /** The sheet that is shown first. */
   readonly active?: string;
-  /** Names that stand for one value instead of a place: name → the value as a formula. */
+  /** Names that stand for one value, or a calculation, instead of a place: name → its formula. */
   readonly values?: Readonly<Record<string, string>>;
+  /** Of all these names those that are known on one sheet only: name → that sheet. */
+  readonly scopes?: Readonly<Record<string, string>>;
+  /** Names of the file that the grid cannot use. */
+  readonly keptNames?: readonly KeptName[];
 }

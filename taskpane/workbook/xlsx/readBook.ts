@@ -3,7 +3,7 @@ import { LIMITS } from './limits.js';
 import { type Package, packageOf, type Relation, related, workbookPart } from './parts.js';
 import type { Shared } from './readCells.js';
 import { coloursOf } from './readColours.js';
-import type { OpenWords, Reading } from './reading.js';
+import type { Knows, OpenWords, Reading } from './reading.js';
 import { leftOutWords } from './readLeftOut.js';
 import { namesOf } from './readNames.js';
 import { printTitles } from './readPage.js';
@@ -51,7 +51,14 @@ function sheetsOf(all: Package, workbook: XmlElement, relations: readonly Relati
       ? [sheetOf({ all, part, root, name, repeated: titles.get(place), colours }, shared, fills, own, reading)]
       : [];
   });
-  return { sheets, values: names.values };
+  const { values, scopes, kept } = names;
+  const given = (record: Readonly<Record<string, unknown>>) => Object.keys(record).length > 0;
+  return {
+    sheets,
+    ...(given(values) ? { values } : {}),
+    ...(given(scopes) ? { scopes } : {}),
+    ...(kept.length > 0 ? { keptNames: kept } : {}),
+  };
 }
 
 function read(bytes: Uint8Array, reading: Reading): ReadBook {
@@ -59,18 +66,23 @@ function read(bytes: Uint8Array, reading: Reading): ReadBook {
   const part = workbookPart(all, reading);
   const workbook = all.root(part);
   if (!workbook) throw new Refusal(reading.words.noWorkbook);
-  const { sheets, values } = sheetsOf(all, workbook, all.relations(part), reading);
+  const found = sheetsOf(all, workbook, all.relations(part), reading);
+  const { sheets } = found;
   if (sheets.length === 0) throw new Refusal(reading.words.noSheets);
   const first = whole(attribute(childOf(workbook, 'bookViews', 'workbookView'), 'activeTab')) ?? 0;
   const active = sheets[Math.min(first, LIMITS.sheets)]?.name;
-  const book = { sheets, ...(active ? { active } : {}), ...(Object.keys(values).length > 0 ? { values } : {}) };
+  const book = { ...found, ...(active ? { active } : {}) };
   return { book, leftOut: leftOutWords(all.names, reading) };
 }
 
-/** The workbook in an .xlsx file. Whatever the bytes are, it answers with a workbook or a sentence. */
-export function readBook(bytes: Uint8Array, parse: ParseXml, words: OpenWords): ReadBook {
+/**
+ * The workbook in an .xlsx file. Whatever the bytes are, it answers with a workbook or a sentence.
+ * @param knows whether the grid calculates a native function; without it every one is taken for known.
+ */
+export function readBook(bytes: Uint8Array, parse: ParseXml, words: OpenWords, knows: Knows = () => true): ReadBook {
+  const taken = { cells: 0, characters: 0, ruled: 0 };
   try {
-    return read(bytes, { words, parse, leftOut: new Set(), taken: { cells: 0, characters: 0, ruled: 0 } });
+    return read(bytes, { words, parse, knows, leftOut: new Set(), names: new Map(), taken });
   } catch (cause) {
     return { refusal: cause instanceof Refusal ? cause.message : words.damaged };
   }

@@ -30,10 +30,10 @@ function isRich(cell: XmlElement, rich: ReadonlySet<number>): boolean {
 }
 
 /** Holds what was taken so far against the limits. */
-function count({ value, formula }: BookCell, { taken, words }: Reading) {
+function count({ value, formula, kept }: BookCell, { taken, words }: Reading) {
   taken.cells += 1;
   if (taken.cells > LIMITS.cells) throw new Refusal(words.cells(LIMITS.cells));
-  taken.characters += (typeof value === 'string' ? value.length : 0) + (formula?.length ?? 0);
+  taken.characters += (typeof value === 'string' ? value.length : 0) + (formula ?? kept ?? '').length;
   if (taken.characters > LIMITS.characters) throw new Refusal(words.characters(LIMITS.characters));
 }
 
@@ -41,7 +41,7 @@ function bookCell(cell: XmlElement, place: Place, formulas: Formulas, shared: Sh
   const { format, look, align, missing = [] } = shared.shown[whole(attribute(cell, 's')) ?? 0] ?? {};
   for (const one of missing) leftOut.add(one);
   if (isRich(cell, shared.rich)) leftOut.add('richText');
-  const { formula, spill, filled } = formulas.read(cell, place);
+  const { formula, spill, filled, kept } = formulas.read(cell, place);
   const found = filled ? {} : cellValue(cell, shared.texts);
   const turned =
     shared.days > 0 && !formula && typeof found.value === 'number' && format && isDate(format)
@@ -52,6 +52,7 @@ function bookCell(cell: XmlElement, place: Place, formulas: Formulas, shared: Sh
     ...turned,
     ...(formula ? { formula } : {}),
     ...(spill ? { spill } : {}),
+    ...(kept ? { kept } : {}),
     ...(format ? { format } : {}),
     ...(look ? { look } : {}),
     ...(align ? { align } : {}),

@@ -1,12 +1,13 @@
 import { a1 } from '../../host/a1.js';
 import type { BookCell } from './book.js';
+import { canBeWrittenBack } from './calculable.js';
 import { LIMITS } from './limits.js';
 import { formulaOf, type ReadFormula, type SharedFormula, sharedFormula } from './readFormula.js';
 import type { Reading } from './reading.js';
 import { type Place, rectangleOf } from './readPlaces.js';
 import { attribute, childOf, type XmlElement } from './readXml.js';
 
-interface Found extends Pick<BookCell, 'formula' | 'spill'> {
+interface Found extends Pick<BookCell, 'formula' | 'spill' | 'kept'> {
   /** Whether the cell's value is part of the answer of a formula elsewhere. */
   readonly filled?: boolean;
 }
@@ -23,12 +24,15 @@ export class Formulas {
     const element = childOf(cell, 'f');
     if (!element) return { filled: (this.#filledTo[place.column] ?? -1) >= place.row };
     const text = this.#text(element, place);
-    const read: ReadFormula = text === undefined ? { problem: 'brokenFormulas' } : formulaOf(text);
+    const read: ReadFormula = text === undefined ? { problem: 'brokenFormulas' } : formulaOf(text, this.reading);
+    const kind = attribute(element, 't');
     if ('problem' in read) {
-      this.reading.leftOut.add(read.problem);
-      return {};
+      this.reading.leftOut.add(kind === 'dataTable' ? 'dataTables' : read.problem);
+      // Of an answer of several cells, each keeps its value.
+      const fits = text !== undefined && text.length <= LIMITS.formula;
+      return fits && kind !== 'array' && canBeWrittenBack(read.problem) ? { kept: text } : {};
     }
-    return { ...read, ...(attribute(element, 't') === 'array' ? this.#spill(element, place) : {}) };
+    return { ...read, ...(kind === 'array' ? this.#spill(element, place) : {}) };
   }
 
   #text(element: XmlElement, place: Place): string | undefined {

@@ -88,7 +88,7 @@ export function conditionsOf(
   const rank = ({ rule }: (typeof found)[number]) => whole(attribute(rule, 'priority')) ?? 0;
   const ranked = found.sort((one, other) => rank(one) - rank(other));
   return ranked.slice(0, LIMITS.rules).flatMap(({ rule, where }) => {
-    const read = attribute(rule, 'type') === 'expression' ? formulaOf(textIn(rule, 'formula')) : undefined;
+    const read = attribute(rule, 'type') === 'expression' ? formulaOf(textIn(rule, 'formula'), reading) : undefined;
     const ranges = rectanglesOf(where, 1);
     const [range] = ranges;
     if (!read || 'problem' in read || !range || where.includes(' ')) {

@@ -5,11 +5,17 @@ export type OpenWords = Texts['open'];
 /** Something that a workbook file can hold and the embedded workbook cannot. */
 export type LeftOut = keyof OpenWords['parts'];
 
+export type Knows = (name: string) => boolean;
+
 /** What the reading of one file has at hand, and what it notes on the way. */
 export interface Reading {
   readonly words: OpenWords;
   readonly parse: ParseXml;
   readonly leftOut: Set<LeftOut>;
+  /** Whether the grid calculates a native function, by its name in capital letters. */
+  readonly knows: Knows;
+  /** The names that the grid uses, by the same in small letters. */
+  readonly names: Map<string, string>;
   /** What has been taken so far, held against the limits. */
   readonly taken: { cells: number; characters: number; ruled: number };
 }

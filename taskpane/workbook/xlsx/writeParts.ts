@@ -1,4 +1,6 @@
 import type { Book } from './book.js';
+import { placeOnSheet } from './names.js';
+import { namesInFile } from './writeNames.js';
 import { OFFER_RELATION, OFFER_TYPES } from './writeOffer.js';
 import { repeatedRows } from './writePage.js';
 import { element, escaped, part } from './writeXml.js';
@@ -99,33 +101,25 @@ export const METADATA: string = part(
   ),
 );
 
-const quoted = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
-const absolute = (range: string): string => range.replaceAll('$', '').replace(/([A-Z]+)(\d+)/gi, '$$$1$$$2');
-
 /** The list of sheets and the names that are defined on them, the rows that repeat in print among them. */
-export function workbookPart({ sheets, active, values = {} }: Book): string {
+export function workbookPart(book: Book): string {
+  const { sheets, active } = book;
   const shown = Math.max(
     0,
     sheets.findIndex(({ name }) => name === active),
   );
-  const names = sheets.flatMap((one, localSheetId) => [
-    ...(repeatedRows(one) > 0
+  const titles = sheets.flatMap((one, localSheetId) =>
+    repeatedRows(one) > 0
       ? [
           element(
             'definedName',
             { name: '_xlnm.Print_Titles', localSheetId },
-            escaped(`${quoted(one.name)}!$1:$${repeatedRows(one)}`),
+            escaped(placeOnSheet(one.name, `1:${repeatedRows(one)}`)),
           ),
         ]
-      : []),
-    ...Object.entries(one.names).map(([name, range]) =>
-      element('definedName', { name, localSheetId }, escaped(`${quoted(one.name)}!${absolute(range)}`)),
-    ),
-  ]);
-  const constants = Object.entries(values).map(([name, value]) =>
-    element('definedName', { name }, escaped(value.replace(/^=/, ''))),
+      : [],
   );
-  const defined = [...names, ...constants];
+  const defined = [...titles, ...namesInFile(book)];
   return part(
     element(
       'workbook',

@@ -12,8 +12,8 @@ const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const textOf = (text: string, space = /^\s|\s$|\n/.test(text)) =>
   element('t', { 'xml:space': space ? 'preserve' : undefined }, escaped(text));
 
-function formulaOf({ formula, spill }: BookCell, place: string): { xml: string; dynamic: boolean } {
-  if (formula === undefined) return { xml: '', dynamic: false };
+function formulaOf({ formula, spill, kept }: BookCell, place: string): { xml: string; dynamic: boolean } {
+  if (formula === undefined) return { xml: kept === undefined ? '' : element('f', {}, escaped(kept)), dynamic: false };
   const dynamic = spill !== undefined || worksOnRanges(formula);
   const array = dynamic ? { t: 'array', ref: spill ?? place } : {};
   return { xml: element('f', array, escaped(formulaInFile(formula))), dynamic };
@@ -28,7 +28,7 @@ function cellOf(cell: BookCell, place: string, styles: WrittenStyles): string {
   if (typeof value === 'boolean') return element('c', { ...shared, t: 'b' }, xml, element('v', {}, value ? '1' : '0'));
   if (typeof value !== 'string') return element('c', shared, xml);
   // The text of a formula is its last answer; any other text stands in its cell, whatever its first character.
-  return formula === undefined
+  return formula === undefined && cell.kept === undefined
     ? element('c', { ...shared, t: 'inlineStr' }, element('is', {}, textOf(value)))
     : element('c', { ...shared, t: 'str' }, xml, element('v', {}, escaped(value)));
 }

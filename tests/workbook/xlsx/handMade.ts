@@ -1,6 +1,7 @@
 import { DOMParser } from '@xmldom/xmldom';
 import { strToU8, zipSync } from 'fflate';
 import { en } from '../../../taskpane/texts/en.js';
+import { knowsFunction } from '../../../taskpane/workbook/formula/known.js';
 import type { Book, BookCell } from '../../../taskpane/workbook/xlsx/book.js';
 import { readBook } from '../../../taskpane/workbook/xlsx/readBook.js';
 import type { XmlElement } from '../../../taskpane/workbook/xlsx/readXml.js';
@@ -75,11 +76,11 @@ export const parse = (text: string): XmlElement | null =>
     },
   }).parseFromString(text, 'text/xml').documentElement as XmlElement | null;
 
-export const readParts = (parts: TextParts) => readBook(zipped(parts), parse, words);
+export const readParts = (parts: TextParts) => readBook(zipped(parts), parse, words, knowsFunction);
 
 /** What is in the bytes of a file that has to be readable. */
 export function readOf(bytes: Uint8Array): { book: Book; leftOut: readonly string[] } {
-  const read = readBook(bytes, parse, words);
+  const read = readBook(bytes, parse, words, knowsFunction);
   if ('refusal' in read) throw new Error(read.refusal);
   return read;
 }

@@ -9,7 +9,7 @@ const known = [
   ...Object.entries(engine)
     .filter(([name]) => /^FUNCTION_NAMES_[A-Z]+$/.test(name))
     .flatMap(([, list]) => Object.values(list as Record<string, string>)),
-  ...engine.ALL_IMPLEMENTED_FUNCTIONS_SET,
+  ...[...engine.ALL_IMPLEMENTED_FUNCTIONS_SET].map(String),
 ];
 
 /** What no other spreadsheet format has: other names of operators, and functions of the engine's own making. */
@@ -36,7 +36,7 @@ describe('a function of the grid in a file', () => {
 
   it('is read as it was written', () => {
     for (const name of known.filter((one) => one !== 'LAMBDA' && one !== 'LET'))
-      expect(formulaOf(called(name))).toEqual({ formula: `=${name}(A1,2)` });
+      expect(formulaOf(called(name), { names: new Map(), knows: () => true })).toEqual({ formula: `=${name}(A1,2)` });
   });
 
   it.each([

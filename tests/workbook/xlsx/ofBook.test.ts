@@ -25,13 +25,6 @@ describe('a workbook from a file, in the grid', () => {
     expect(values).toEqual([75, 100, 200, 400, 76]);
   });
 
-  it('keeps the words of a formula that the grid cannot run', async () => {
-    const sheet = await calculate({ sheets: [rows('<c r="A1"><f>CUBEVALUE("a","b")</f><v>7</v></c>')] });
-    const { formula } = sheet.at('A1');
-    sheet.dispose();
-    expect(formula).toBe('=CUBEVALUE("a","b")');
-  });
-
   it('keeps text that looks like a formula as text', async () => {
     const texts = ['=1+1', '+1', '-1', '@SUM(1)', '<b>1</b>'];
     const sheet = await calculate({

@@ -27,7 +27,8 @@ describe('the sheets of a file', () => {
     const name = (one: string, text: string, more = '') => `<definedName name="${one}" ${more}>${text}</definedName>`;
     const after = `<definedNames>${[
       name('dose', "'Year''s'!$B$2:$B$9"),
-      name('dose', 'Plan!$A$1', 'localSheetId="0"'),
+      name('twice', 'Year!$A$1'),
+      name('twice', 'Plan!$A$1', 'localSheetId="0"'),
       name('price', '12.5'),
       name('moving', 'OFFSET(Plan!A1,1,0)'),
       name('elsewhere', '[1]Plan!$A$1'),

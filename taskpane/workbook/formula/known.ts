@@ -1,0 +1,5 @@
+import { ALL_IMPLEMENTED_FUNCTIONS_SET } from '@univerjs/engine-formula';
+
+/** Whether the grid's engine calculates a function of its own by this name, in capital letters. */
+export const knowsFunction = (name: string): boolean =>
+  ALL_IMPLEMENTED_FUNCTIONS_SET.has(name as Parameters<typeof ALL_IMPLEMENTED_FUNCTIONS_SET.has>[0]);
