@@ -29,6 +29,7 @@ export const open: Texts['open'] = {
   entries: (given, most) => `Sie hat ${figure(given)} Teile, und höchstens ${figure(most)} werden angenommen.`,
   sheets: (given, most) => `Sie hat ${figure(given)} Blätter, und höchstens ${figure(most)} werden angenommen.`,
   cells: (most) => `Sie hat mehr als ${figure(most)} Zellen; das ist die Grenze.`,
+  reach: (rows, columns) => `Sie reicht unter Zeile ${figure(rows)} oder rechts über Spalte ${figure(columns)} hinaus.`,
   characters: (most) => `Ihre Texte und Formeln haben zusammen mehr als ${figure(most)} Zeichen; das ist die Grenze.`,
   between: (least, most) => `Hier wird eine Zahl von ${figure(least)} bis ${figure(most)} erwartet.`,
   atLeast: (least) => `Hier wird eine Zahl ab ${figure(least)} erwartet.`,

@@ -27,6 +27,8 @@ export const open = {
   entries: (given: number, most: number) => `it has ${figure(given)} parts, and at most ${figure(most)} are taken.`,
   sheets: (given: number, most: number) => `it has ${figure(given)} sheets, and at most ${figure(most)} are taken.`,
   cells: (most: number) => `it has more than ${figure(most)} cells, which is the limit.`,
+  reach: (rows: number, columns: number) =>
+    `it reaches below row ${figure(rows)} or to the right of column ${figure(columns)}.`,
   characters: (most: number) =>
     `its texts and formulas have more than ${figure(most)} letters together, which is the limit.`,
   between: (least: number, most: number) => `A number from ${figure(least)} to ${figure(most)} is due here.`,

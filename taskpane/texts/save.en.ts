@@ -5,5 +5,7 @@ export const save = {
   file: 'Powderbook',
   saved:
     'The file was given to the browser, which keeps it with its downloads. Its formulas calculate in Excel with the add-in; without it, and in other programs, the last answers stand.',
+  tooLarge: (reason: string) =>
+    `The file was given to the browser, but this page would not open it again: ${reason} Excel opens it. Your workbook here is as it was.`,
   failed: 'No file was written. The workbook is as it was.',
 };

@@ -32,6 +32,7 @@ export function readNumber(typed: string, writing: Writing): NumberEntry {
       .replace('−', '-');
     if (plain.replace(/e.*$/i, '').replace(/\D/g, '').replace(/^0+/, '').length > MOST_DIGITS) return { kind: 'text' };
     const value = Number(percent ? `${plain}${/e/i.test(plain) ? '' : 'e-2'}` : plain);
+    if (!Number.isFinite(value)) return { kind: 'text' };
     return { kind: 'number', value, percent, decimals: match[3]?.length ?? 0 };
   }
   return misread(text, writing);

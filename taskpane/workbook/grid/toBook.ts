@@ -11,6 +11,7 @@ import type { SheetCondition } from '../../../src/sheets/sheet.js';
 import { a1 } from '../../host/a1.js';
 import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
 import type { Book, BookCell, BookSheet } from '../xlsx/book.js';
+import { isError } from '../xlsx/errors.js';
 import type { PageSetup } from '../xlsx/pageSetup.js';
 import { alignOfStyle, lookOfStyle } from './bookStyle.js';
 import type { Grid } from './boot.js';
@@ -18,11 +19,9 @@ import { contentOf } from './cells.js';
 import { formulasOf } from './formulas.js';
 import { writableKept } from './kept.js';
 import { namesOfSaved, type savedNames } from './names.js';
-import { workbookOf } from './place.js';
+import { isErrorCell, workbookOf } from './place.js';
 import { heightsOf } from './rowHeights.js';
 import { charactersOf } from './workbookData.js';
-
-const ERROR = /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|BUSY!)$/;
 
 type Matrix<T> = Readonly<Record<number, Readonly<Record<number, T>>>>;
 
@@ -38,8 +37,10 @@ function cellOf(
   styles: Readonly<Record<string, Nullable<IStyleData>>>,
 ): BookCell | undefined {
   const style = typeof cell?.s === 'string' ? styles[cell.s] : cell?.s;
-  const value = contentOf(answer ?? cell);
-  const error = typeof value === 'string' && (formula || kept || answer) && ERROR.test(value) ? value : undefined;
+  const shown = answer ?? cell;
+  // The empty text that a formula answers with is an answer; elsewhere it is nothing.
+  const value = formula && shown?.v === '' ? '' : contentOf(shown);
+  const error = isErrorCell(shown) && typeof value === 'string' && isError(value) ? value : undefined;
   const { validation, note } = (cell?.custom ?? {}) as Pick<BookCell, 'validation' | 'note'>;
   const look = style ? lookOfStyle(style) : {};
   const align = style ? alignOfStyle(style) : {};

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { OpenedWorkbook } from '../grid/opened.js';
+import { tooLarge } from '../xlsx/tooLarge.js';
 import type { Offer } from '../xlsx/writeOffer.js';
 import type { Store } from './state.js';
 import { useWords } from './words.js';
@@ -28,7 +29,7 @@ function handOver(bytes: Uint8Array, name: string): void {
 
 /** The button that saves the workbook as an .xlsx file. */
 export function SaveFile({ store, workbook }: { store: Store; workbook: OpenedWorkbook | undefined }) {
-  const { save: words } = useWords();
+  const { save: words, open } = useWords();
   const [busy, setBusy] = useState(false);
 
   async function write(from: OpenedWorkbook) {
@@ -38,8 +39,10 @@ export function SaveFile({ store, workbook }: { store: Store; workbook: OpenedWo
       // The writer is needed by few and loaded with the first file.
       const { writeBook } = await import(/* webpackChunkName: "xlsx-write" */ '../xlsx/writeBook.js');
       const offer = await offered().catch(() => undefined);
-      handOver(writeBook(from.book(), offer), `${file}.xlsx`);
-      store.tell(saved);
+      const book = from.book();
+      const reason = tooLarge(book, open);
+      handOver(writeBook(book, offer), `${file}.xlsx`);
+      store.tell(reason === undefined ? saved : words.tooLarge(reason));
     } catch {
       store.tell(failed);
     } finally {

@@ -13,7 +13,7 @@ export const LIMITS = {
   rows: 100_000,
   columns: 256,
   /** Cells of the whole workbook that hold anything, a look included. */
-  cells: 300_000,
+  cells: 400_000,
   /** Letters of all texts and formulas together: one text that many cells share counts in each. */
   characters: 20_000_000,
   /** Letters of one formula, as spreadsheet programs have it. */

@@ -43,8 +43,10 @@ function bookCell(cell: XmlElement, place: Place, formulas: Formulas, shared: Sh
   if (isRich(cell, shared.rich)) leftOut.add('richText');
   const { formula, spill, filled, kept } = formulas.read(cell, place);
   const found = filled ? {} : cellValue(cell, shared.texts);
+  // A day that is written out is counted as the grid counts already.
+  const isCounted = shared.days > 0 && attribute(cell, 't') !== 'd';
   const turned =
-    shared.days > 0 && !formula && typeof found.value === 'number' && format && isDate(format)
+    isCounted && !formula && typeof found.value === 'number' && found.value >= 1 && format && isDate(format)
       ? { value: found.value + shared.days }
       : {};
   return {

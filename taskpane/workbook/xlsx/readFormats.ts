@@ -47,6 +47,10 @@ export function formatsOf(styles: XmlElement | undefined): (id: string | undefin
   };
 }
 
-/** Whether a format shows a day: words in quotes, colours and the like are no letters of a date. */
-export const isDate = (format: string): boolean =>
-  /[dmy]/i.test(format.replace(/"[^"]*"|\\.|\[[^\]]*\]/g, '')) && !/general/i.test(format);
+/** Whether a format shows a day: words in quotes, colours and the like are no letters of it, and no time of day alone. */
+export function isDate(format: string): boolean {
+  if (/\[(?:h+|m+|s+)\]/i.test(format) || /general/i.test(format)) return false;
+  const letters = format.replace(/"[^"]*"|\\.|\[[^\]]*\]/g, '');
+  // Beside hours or seconds an m is a minute, and a month elsewhere.
+  return /[dy]/i.test(letters) || (/m/i.test(letters) && !/[hs]/i.test(letters));
+}

@@ -1,15 +1,12 @@
 import type { CellContent } from '../../host/cell.js';
 import type { BookCell } from './book.js';
+import { isError } from './errors.js';
 import { plainText } from './readTexts.js';
 import { attribute, childOf, unescaped, whole, type XmlElement } from './readXml.js';
 
 const DAY = 86_400_000;
 /** The first of January 1970 in the worksheet's count of days. */
 const EPOCH = 25_569;
-
-/** What errors a cell can show; a word that is none of them stays a text. */
-const ERROR =
-  /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|GETTING_DATA|BUSY!|FIELD!|BLOCKED!|CONNECT!|UNKNOWN!)$/;
 
 const number = (text: string): CellContent => {
   const value = Number(text);
@@ -43,7 +40,9 @@ function contentOf(kind: string, text: string, cell: XmlElement, texts: readonly
 export function cellValue(cell: XmlElement, texts: readonly string[]): Pick<BookCell, 'value' | 'error'> {
   const kind = attribute(cell, 't') ?? 'n';
   const text = childOf(cell, 'v')?.textContent ?? '';
-  if (kind === 'e' && ERROR.test(text)) return { error: text };
+  if (kind === 'e' && isError(text)) return { error: text };
   const value = contentOf(kind, text, cell, texts);
-  return value === null || value === '' ? {} : { value };
+  // An empty text is the answer of a formula, and nothing anywhere else.
+  const empty = value === '' && !(kind === 'str' && childOf(cell, 'f'));
+  return value === null || empty ? {} : { value };
 }

@@ -20,7 +20,9 @@ function formulaOf({ formula, spill, kept }: BookCell, place: string): { xml: st
 }
 
 function cellOf(cell: BookCell, place: string, styles: WrittenStyles): string {
-  const { value, error, formula } = cell;
+  const { value, formula } = cell;
+  // No file has a place for what is no number; a spreadsheet shows this error for it.
+  const error = cell.error ?? (typeof value === 'number' && !Number.isFinite(value) ? '#NUM!' : undefined);
   const { xml, dynamic } = formulaOf(cell, place);
   const shared = { r: place, s: styles.id(cell) || undefined, cm: dynamic ? 1 : undefined };
   if (error !== undefined) return element('c', { ...shared, t: 'e' }, xml, element('v', {}, escaped(error)));
