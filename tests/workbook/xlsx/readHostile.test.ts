@@ -102,7 +102,7 @@ describe('a file beyond a limit', () => {
 
   it('is refused where it has too many cells', () => {
     const line = `<row>${'<c><v>1</v></c>'.repeat(250)}</row>`;
-    const answer = readParts(partsOf({ sheets: [`<sheetData>${line.repeat(1201)}</sheetData>`] }));
+    const answer = readParts(partsOf({ sheets: [`<sheetData>${line.repeat(LIMITS.cells / 250 + 1)}</sheetData>`] }));
     expect(refusalOf(answer)).toBe(words.cells(LIMITS.cells));
   }, 60_000);
 
