@@ -65,6 +65,12 @@ export const APPLICATION: string = part(
   element('Properties', { xmlns: `${OFFICE}/extended-properties` }, element('Application', {}, 'Microsoft Excel')),
 );
 
+/**
+ * The calculation engine that the answers are as good as: Excel calculates a file anew on opening where it names none, or an
+ * older one than its own (common practice, no source). LibreOffice keeps the answers of single cells either way.
+ */
+const CALCULATED_BY = 191029;
+
 /** Says that the cells with `cm="1"` hold formulas whose answers spill. */
 export const METADATA: string = part(
   element(
@@ -131,6 +137,7 @@ export function workbookPart(book: Book): string {
         ...sheets.map(({ name }, index) => element('sheet', { name, sheetId: index + 1, 'r:id': `rId${index + 1}` })),
       ),
       defined.length > 0 ? element('definedNames', {}, ...defined) : '',
+      element('calcPr', { calcId: CALCULATED_BY, fullCalcOnLoad: 0 }),
     ),
   );
 }

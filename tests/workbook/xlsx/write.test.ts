@@ -101,6 +101,14 @@ describe('a written workbook', () => {
     expect(parts['xl/worksheets/sheet1.xml']).toContain('fitToWidth="1" fitToHeight="0"');
   });
 
+  it('asks no program to calculate it anew on opening', () => {
+    const part = partsOf(writeBook(one({ formula: '=1+1', value: 2 })))['xl/workbook.xml'];
+    // ECMA-376, part 1, 18.2.2: where it comes after the names.
+    expect(part).toMatch(
+      /<\/sheets>(?:<definedNames>.*<\/definedNames>)?<calcPr calcId="\d+" fullCalcOnLoad="0"\/><\/workbook>$/,
+    );
+  });
+
   it('is the same file, byte for byte, each time', () => {
     expect(writeBook(one({ value: 1 }), OFFER)).toEqual(writeBook(one({ value: 1 }), OFFER));
   });
