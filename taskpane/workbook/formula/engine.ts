@@ -8,6 +8,7 @@ import type { FunctionMetadata } from '../../../functions/metadata.js';
 import { descriptions } from './description.js';
 import { gridFunctions } from './functions.js';
 import { Messages } from './messages.js';
+import { correctedFunctions } from './natives/corrected.js';
 import { recalculateWhatReadsTheVanished } from './vanished.js';
 
 export interface Functions {
@@ -15,10 +16,10 @@ export interface Functions {
   readonly bound: ReadonlyMap<string, WorksheetFunction>;
 }
 
-/** The engine's own functions and ours. */
+/** The engine's own functions, those of them that we correct, and ours. */
 function registerFunctions(univer: Univer, { metadata, bound }: Functions, messages: Messages, executes: boolean) {
   univer.registerPlugin(UniverFormulaEnginePlugin, {
-    function: gridFunctions(metadata, bound, messages),
+    function: [...correctedFunctions(), ...gridFunctions(metadata, bound, messages)],
     notExecuteFormula: !executes,
   });
 }

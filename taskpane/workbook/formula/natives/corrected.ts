@@ -1,0 +1,18 @@
+import { Compare } from './compare.js';
+import { Convert } from './convert.js';
+import { Edate } from './edate.js';
+import type { FunctionClass } from './engineClass.js';
+import { nearest } from './search.js';
+
+/**
+ * Functions of the engine that answer wrongly without a word, in their corrected form. Each file says what was asked, what
+ * the standard has and what the engine gave; a test shows that the bare engine still does, so that one is deleted when not.
+ */
+export const correctedFunctions = (): [FunctionClass, string][] => [
+  [Compare, 'COMPARE'],
+  [Edate, 'EDATE'],
+  [Convert, 'CONVERT'],
+  [nearest('MATCH'), 'MATCH'],
+  [nearest('XMATCH'), 'XMATCH'],
+  [nearest('XLOOKUP'), 'XLOOKUP'],
+];

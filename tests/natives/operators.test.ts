@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { calculateCells } from '../workbook/headless.js';
+
+// What operators do with errors, blanks, texts and booleans: ECMA-376 part 1, 18.17.2.2 and 18.17.3; the order of types
+// (numbers, texts, FALSE, TRUE) from there as well. Errors handed on: OpenFormula 1.2, 6.3.
+
+/** What a row of formulas shows, each beside the same two columns of cells. */
+async function shown(cells: readonly (readonly (string | number)[])[], formulas: readonly string[]) {
+  const calculated = await calculateCells([...cells, ...formulas.map((formula) => [formula])]);
+  const values = formulas.map((_, n) => calculated.at(`A${cells.length + n + 1}`).value);
+  calculated.dispose();
+  return values;
+}
+
+const OPERATORS = ['=', '<>', '<', '<=', '>', '>=', '+', '-', '*', '/', '^', '&'];
+
+describe('operators in the embedded workbook', () => {
+  it('hand an error on, whichever side it is on and whatever the other side holds', async () => {
+    const cells = [['=1/0', '=POWDER.TOUNIT(1,"no unit","kg")', '=NA()', 10, 'text']];
+    const formulas = OPERATORS.flatMap((operator) =>
+      // A text that is no number is an error of its own in arithmetic.
+      ['10', 'TRUE', 'D1', 'Z1', ...('+-*/^'.includes(operator) ? [] : ['"text"', 'E1'])].flatMap((other) =>
+        ['A1', 'B1', 'C1'].flatMap((error) => [`=${error}${operator}${other}`, `=${other}${operator}${error}`]),
+      ),
+    );
+    const errors = ['#DIV/0!', '#DIV/0!', '#VALUE!', '#VALUE!', '#N/A', '#N/A'];
+    expect(await shown(cells, formulas)).toEqual(formulas.map((_, n) => errors[n % errors.length]));
+    expect(await shown(cells, ['=-A1', '=A1%', '=-B1', '=C1%'])).toEqual(['#DIV/0!', '#DIV/0!', '#VALUE!', '#N/A']);
+  });
+
+  it('hand the errors of an array on element by element', async () => {
+    const cells = [
+      [1, 5],
+      ['=NA()', 5],
+      [20, '=1/0'],
+      ['text', 5],
+    ];
+    for (const [formula, expected] of [
+      ['=A1:A4>=10', [false, '#N/A', true, true]],
+      ['=10<=A1:A4', [false, '#N/A', true, true]],
+      ['=A1:A4<B1:B4', [true, '#N/A', '#DIV/0!', false]],
+      ['=A1:A4*2', [2, '#N/A', 40, '#VALUE!']],
+      ['=40/A1:A4', [40, '#N/A', 2, '#VALUE!']],
+      ['=A1:A4-B1:B4', [-4, '#N/A', '#DIV/0!', '#VALUE!']],
+      ['=A1:A4&"x"', ['1x', '#N/A', '20x', 'textx']],
+      ['=-A1:A4', [-1, '#N/A', -20, '#VALUE!']],
+      ['=A1:A4%', [0.01, '#N/A', 0.2, '#VALUE!']],
+    ] as const) {
+      const calculated = await calculateCells([...cells, [formula]]);
+      expect(
+        [5, 6, 7, 8].map((row) => calculated.at(`A${row}`).value),
+        formula,
+      ).toEqual(expected);
+      calculated.dispose();
+    }
+  });
+
+  it('tell 0 from an empty text, and a blank cell from neither', async () => {
+    const formulas = ['=A1=""', '=""=A1', '=A1<>""', '=Z1=""', '=""=Z1', '=Z1=0', '=Z1=FALSE', '=A1=FALSE', '=A1=Z1'];
+    expect(await shown([[0]], formulas)).toEqual([false, false, true, true, true, true, true, false, true]);
+  });
+
+  it('put numbers before texts and texts before FALSE and TRUE, and know no wildcards', async () => {
+    const formulas = [
+      '="1"=1',
+      '="1">999',
+      '=TRUE>"z"',
+      '=FALSE<>0',
+      '=1<TRUE',
+      '="A"="a"',
+      '="abc"="a*"',
+      '="a?"<>"ab"',
+    ];
+    expect(await shown([], formulas)).toEqual([false, true, true, true, true, true, false, true]);
+  });
+
+  it('find sums of decimals equal to what they stand for', async () => {
+    expect(await shown([], ['=0.1+0.2=0.3', '=1/3*3=1', '=0.3<0.1+0.2', '=1<1.0000001'])).toEqual([
+      true,
+      true,
+      false,
+      true,
+    ]);
+  });
+});
