@@ -9,6 +9,8 @@ export const host: Texts['host'] = {
     'Ab der ausgewählten Zelle hat der Block auf dem Blatt keinen Platz: Wählen Sie eine Zelle weiter oben oder links.',
   brokenOff: 'Excel hat die Anfrage abgebrochen: Versuchen Sie es noch einmal.',
   excel: (detail) => `Excel hat abgelehnt: ${detail}`,
+  readOnly:
+    'Die Arbeitsmappe lässt sich hier nur lesen: Ein anderer Tab hat sie. Übernehmen Sie sie zuerst, mit der Taste über dem Blatt.',
   gone: 'Diese Stelle gibt es in der Arbeitsmappe nicht mehr.',
   busy: 'Excel rechnet auf diesem Blatt noch: Warten Sie, bis keine Zelle #BUSY! zeigt, und versuchen Sie es noch einmal.',
   notEmpty: (address, taken) => `${address} ist nicht leer: In ${taken} steht etwas. Nichts wurde geschrieben.`,

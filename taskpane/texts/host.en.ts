@@ -5,6 +5,8 @@ export const host = {
   noRoomInExcel: 'The block does not fit on the sheet from the selected cell on: select a cell further up or left.',
   brokenOff: 'Excel broke off the request: try again.',
   excel: (detail: string) => `Excel refused: ${detail}`,
+  readOnly:
+    'The workbook can only be read here: another tab has it. Take it over first, with the button above the sheet.',
   gone: 'This place is not in the workbook any more.',
   busy: 'Excel is still calculating this sheet: wait until no cell shows #BUSY!, then try again.',
   notEmpty: (address: string, taken: string) =>

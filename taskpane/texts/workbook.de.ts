@@ -12,8 +12,7 @@ export const workbook: Texts['workbook'] = {
     saved: 'In diesem Browser gespeichert',
     failed:
       'Nicht gespeichert: Dieser Browser hebt für diese Seite nichts auf. Kopieren Sie vor dem Schließen, was Sie brauchen.',
-    elsewhere:
-      'Nicht gespeichert: Diese Arbeitsmappe ist noch in einem anderen Tab offen. Schließen Sie einen der beiden und laden Sie neu.',
+    elsewhere: 'Nur zum Lesen: Ein anderer Tab hat diese Arbeitsmappe und speichert sie.',
   },
   startAfresh: {
     button: 'Neu beginnen',
@@ -25,6 +24,8 @@ export const workbook: Texts['workbook'] = {
     title: 'Die Arbeitsmappe von vorher zurückholen?',
     text: 'Sie tritt an die Stelle dieser hier. Diese wird dafür aufgehoben, und „Zurückholen“ tauscht die beiden wieder.',
   },
+  takeOver: 'Hierher übernehmen',
+  takenOver: 'Ein anderer Tab hat die Arbeitsmappe übernommen. Hier lässt sie sich nur lesen.',
   storage: 'Der Speicher des Browsers hat nicht geantwortet. Alles bleibt, wie es ist.',
   keptAside: (key) =>
     `Die gespeicherte Arbeitsmappe ließ sich nicht öffnen. Sie bleibt in diesem Browser unter „${key}“ aufgehoben, und eine neue ist offen.`,

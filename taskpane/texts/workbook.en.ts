@@ -9,7 +9,7 @@ export const workbook = {
     saving: 'Saving …',
     saved: 'Saved in this browser',
     failed: 'Not saved: this browser keeps nothing for this page. Copy what you need before you close it.',
-    elsewhere: 'Not saved: this workbook is open in another tab. Close one of the two and reload.',
+    elsewhere: 'Read only: another tab has this workbook and saves it.',
   },
   startAfresh: {
     button: 'Start afresh',
@@ -21,6 +21,8 @@ export const workbook = {
     title: 'Bring back the workbook from before?',
     text: 'It takes the place of this one. This one is kept in turn, and “Bring back” exchanges the two again.',
   },
+  takeOver: 'Take over here',
+  takenOver: 'Another tab has taken over the workbook. Here it can only be read.',
   storage: 'The browser’s storage did not answer. Everything stays as it is.',
   keptAside: (key: string) =>
     `The saved workbook could not be opened. It is kept in this browser under “${key}”, and a new one was started.`,

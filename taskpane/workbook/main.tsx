@@ -13,6 +13,7 @@ import { moveWithF6 } from './shell/keys.js';
 import { Shell } from './shell/shell.js';
 import { Store } from './shell/state.js';
 import { tellAfterReload } from './store/laterNotice.js';
+import { takeOver } from './store/lock.js';
 import { bringBack, replaceBy, startAfresh } from './store/store.js';
 import { beginTrial } from './store/trial.js';
 
@@ -67,6 +68,10 @@ async function show(root: HTMLElement) {
   const actions: Actions = {
     startAfresh: () => exchange(startAfresh),
     bringBack: () => exchange(bringBack),
+    takeOver: async () => {
+      await takeOver();
+      window.location.reload();
+    },
     openFile: ({ workbook, notice }) =>
       exchange(async () => {
         // What could not be saved would not be there to be brought back.

@@ -5,7 +5,7 @@ import type { Autosave } from './grid/autosave.js';
 import type { OpenedWorkbook } from './grid/opened.js';
 import type { Store } from './shell/state.js';
 import { takeNotice } from './store/laterNotice.js';
-import { mayWrite } from './store/lock.js';
+import { handOverWhenAsked, mayWrite } from './store/lock.js';
 import { shownSheet } from './store/shownSheet.js';
 import { bringBack, hasBefore, load, setAside } from './store/store.js';
 import { type Advice, passTrial, startTrial } from './store/trial.js';
@@ -46,7 +46,8 @@ async function takeAdvice(store: Store, words: Texts): Promise<Advice> {
 /** Opens the saved workbook, or a new one, and saves it from then on. */
 export async function open({ store, container, starter, language, words }: Opening): Promise<Opened> {
   // The engine is the page's largest part by far; it loads while the rest is already there.
-  const writes = mayWrite();
+  let lost = () => {};
+  const writes = mayWrite(() => lost());
   // Only the page that may write exchanges workbooks: another one may still be busy with the one on trial.
   const advised = writes.then((may) => (may ? takeAdvice(store, words) : 'usual'));
   const [{ startGrid }, loaded, mine, advice] = await Promise.all([
@@ -81,5 +82,21 @@ export async function open({ store, container, starter, language, words }: Openi
   if (mine) passTrial(workbook.calculated);
   // A new workbook, or what was kept at the last moment, is in no storage yet.
   saving?.begin();
+  if (saves && !mine) await workbook.makeReadOnly();
+  if (!saves) workbook.askBeforeLeaving();
+  const onlyRead = () => {
+    saving?.stop();
+    void workbook.makeReadOnly();
+    store.set({ saving: 'elsewhere' });
+    store.tell(words.workbook.takenOver);
+  };
+  lost = onlyRead;
+  if (mine) {
+    handOverWhenAsked(async () => {
+      await workbook.makeReadOnly();
+      await saving?.flush();
+      onlyRead();
+    });
+  }
   return { workbook, saving };
 }

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { dosing } from '../../src/sheets/dosing.js';
-import { actionsOn, gridReady, openWorkbook } from './workbookPage.js';
+import { gridReady, openWorkbook } from './workbookPage.js';
 
 let workbook: Awaited<ReturnType<typeof openWorkbook>>;
 beforeEach(async () => {
@@ -133,14 +133,35 @@ describe('the saved workbook', () => {
     expect((await keys()).filter((key) => key.startsWith('workbook set aside'))).toHaveLength(1);
   });
 
-  it('is written by one tab only', async () => {
-    const second = await workbook.page.context().newPage();
-    await second.goto(workbook.page.url());
-    await gridReady(second);
-    expect(await second.getByRole('status').first().textContent()).toContain('open in another tab');
-    await actionsOn(second).addSheet();
+  it.each([
+    ['a sheet of a thousand million rows', { rowCount: 1e9 }],
+    ['a sheet of a million columns', { columnCount: 1e6 }],
+    ['a row of no number', { cellData: { first: { 0: { v: 1 } } } }],
+  ])('is kept aside where it says that it has %s', async (_, sheet) => {
+    await workbook.saved();
+    await damage({
+      saved: 'once',
+      workbook: { id: 'book', sheetOrder: ['one'], sheets: { one: { id: 'one', name: 'One', ...sheet } } },
+    });
     await workbook.reload();
+    expect(await workbook.notice()).toContain('It is kept in this browser');
     expect(await workbook.tabs()).toEqual(['Dosing']);
+  });
+
+  it('has what was entered last where the clock was set back meanwhile', async () => {
+    await workbook.addSheet();
+    await workbook.enter('B2', 'before');
+    await workbook.saved();
+    await workbook.page.evaluate(() => {
+      const { toISOString } = Date.prototype;
+      Date.prototype.toISOString = function () {
+        return toISOString.call(new Date(this.getTime() - 366 * 24 * 3600 * 1000));
+      };
+    });
+    await workbook.enter('B2', 'after');
+    await workbook.reload();
+    await workbook.go('B2');
+    await expect.poll(() => workbook.selected()).toContain('after');
   });
 
   it('is not missed where the browser refuses storage: work goes on, and the page says so', async () => {

@@ -1,6 +1,6 @@
-import { CommandType } from '@univerjs/core';
+import { CommandType, type ICommandInfo } from '@univerjs/core';
 import { keepLastMoment } from '../store/lastMoment.js';
-import { save } from '../store/store.js';
+import { save, stamped } from '../store/store.js';
 import type { Grid } from './boot.js';
 import { workbookOf } from './place.js';
 
@@ -21,6 +21,18 @@ const PAUSE = 700;
 const FIRST_PAUSE = 2000;
 const CHANGES_WORKBOOK = /^sheet\.mutation|defined-name/;
 
+const isChange = ({ id, type }: Readonly<ICommandInfo>): boolean =>
+  type === CommandType.MUTATION && CHANGES_WORKBOOK.test(id);
+
+/** Once anything was changed, the browser asks before the page is left. */
+export function askBeforeLeaving(grid: Grid): void {
+  const watching = workbookOf(grid).onCommandExecuted((command) => {
+    if (!isChange(command)) return;
+    watching.dispose();
+    window.addEventListener('beforeunload', (leaving) => leaving.preventDefault());
+  });
+}
+
 /** Saves the workbook a moment after each change, and at once when the page is left. */
 export function autosave(grid: Grid, calculated: Promise<void>, tell: (state: SaveState) => void): Autosave {
   let waiting = 0;
@@ -28,7 +40,9 @@ export function autosave(grid: Grid, calculated: Promise<void>, tell: (state: Sa
   /** Saves that are under way. */
   let unsaved = 0;
   let last: Promise<void> = Promise.resolve();
-  const snapshot = () => ({ saved: new Date().toISOString(), workbook: workbookOf(grid).save() });
+  /** Whether the last save was refused: only another one could mend that. */
+  let failed = false;
+  const snapshot = () => stamped(workbookOf(grid).save());
 
   const write = () => {
     window.clearTimeout(waiting);
@@ -40,8 +54,14 @@ export function autosave(grid: Grid, calculated: Promise<void>, tell: (state: Sa
     last = last
       .then(() => save(saved))
       .then(
-        () => tell(waiting ? 'saving' : 'saved'),
-        () => tell('failed'),
+        () => {
+          failed = false;
+          tell(waiting ? 'saving' : 'saved');
+        },
+        () => {
+          failed = true;
+          tell('failed');
+        },
       )
       .finally(() => {
         unsaved -= 1;
@@ -57,15 +77,19 @@ export function autosave(grid: Grid, calculated: Promise<void>, tell: (state: Sa
     if (document.visibilityState === 'hidden') void flush();
   };
 
-  workbookOf(grid).onCommandExecuted(({ id, type }) => {
-    if (stopped || type !== CommandType.MUTATION || !CHANGES_WORKBOOK.test(id)) return;
-    saveSoon();
+  workbookOf(grid).onCommandExecuted((command) => {
+    if (!stopped && isChange(command)) saveSoon();
   });
   window.addEventListener('pagehide', () => {
     if (!stopped && (waiting || unsaved > 0)) keepLastMoment(snapshot());
     void flush();
   });
   document.addEventListener('visibilitychange', flushWhenHidden);
+  // The browser asks whether to leave all the same.
+  window.addEventListener('beforeunload', (leaving) => {
+    if (stopped || !(waiting || unsaved > 0 || failed)) return;
+    if (failed || !keepLastMoment(snapshot())) leaving.preventDefault();
+  });
   return {
     begin: () => {
       saveSoon(FIRST_PAUSE);

@@ -10,6 +10,8 @@ import formulaUi from '@univerjs/sheets-formula-ui/locale/en-US';
 import numfmtUi from '@univerjs/sheets-numfmt-ui/locale/en-US';
 import sheetsUi from '@univerjs/sheets-ui/locale/en-US';
 import ui from '@univerjs/ui/locale/en-US';
+import { host } from '../../texts/host.en.js';
+import { refusalWords } from './refusalWords.js';
 
 /** Plainer words than the engine's for its list of names and its menu on cells. */
 const inSheets = sheetsUi['sheets-ui'];
@@ -52,8 +54,13 @@ const menu = {
   cancelFreeze: 'Freeze nothing',
 };
 
+const permission = {
+  ...inSheets.permission,
+  dialog: refusalWords(inSheets.permission.dialog, 'Read only', host.readOnly),
+};
+
 export const locale = LocaleType.EN_US;
 export const words = mergeLocales(
   ...[design, ui, docsUi, sheets, sheetsUi, formula, formulaUi, numfmtUi, conditionsUi, validation, validationUi],
-  { 'sheets-ui': { ...inSheets, definedName: names, rightClick: menu } },
+  { 'sheets-ui': { ...inSheets, definedName: names, rightClick: menu, permission } },
 );

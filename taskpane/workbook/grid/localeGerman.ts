@@ -10,8 +10,17 @@ import formulaUi from '@univerjs/sheets-formula-ui/locale/de-DE';
 import numfmtUi from '@univerjs/sheets-numfmt-ui/locale/de-DE';
 import sheetsUi from '@univerjs/sheets-ui/locale/de-DE';
 import ui from '@univerjs/ui/locale/de-DE';
+import { host } from '../../texts/host.de.js';
+import { refusalWords } from './refusalWords.js';
+
+const inSheets = sheetsUi['sheets-ui'];
+const permission = {
+  ...inSheets.permission,
+  dialog: refusalWords(inSheets.permission.dialog, 'Nur zum Lesen', host.readOnly),
+};
 
 export const locale = LocaleType.DE_DE;
 export const words = mergeLocales(
   ...[design, ui, docsUi, sheets, sheetsUi, formula, formulaUi, numfmtUi, conditionsUi, validation, validationUi],
+  { 'sheets-ui': { ...inSheets, permission } },
 );

@@ -2,15 +2,17 @@ import { ILayoutService } from '@univerjs/ui';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
 import type { Block, Cells, Selection, ShownChart } from '../../host/host.js';
 import type { Reference } from '../../host/reference.js';
+import { Refusal } from '../../host/refusal.js';
 import type { WorkbookContents } from '../../host/workbookContents.js';
 import type { Book } from '../xlsx/book.js';
-import { type Autosave, autosave, type SaveState } from './autosave.js';
+import { type Autosave, askBeforeLeaving, autosave, type SaveState } from './autosave.js';
 import type { Grid } from './boot.js';
 import { watchCharts } from './charts.js';
 import { copyWithValues } from './copyWithValues.js';
 import { goTo } from './goTo.js';
 import { read } from './read.js';
 import { readAll } from './readAll.js';
+import { makeReadOnly } from './readOnly.js';
 import { readSelection, watchSelection } from './selection.js';
 import { insertStarter } from './sheets.js';
 import { type Steps, stepsOf } from './steps.js';
@@ -37,11 +39,20 @@ export interface OpenedWorkbook {
   /** The workbook as it stands, for a file. */
   book(): Book;
   autosave(tell: (state: SaveState) => void): Autosave;
+  /** For a workbook that cannot be saved: once anything was changed, the browser asks before the page is left. */
+  askBeforeLeaving(): void;
+  /** Another page writes: what is being typed is entered, and nothing can be changed any more. */
+  makeReadOnly(): Promise<void>;
   /** Gives the keys to the cells. */
   focus(): void;
 }
 
 export function openedWorkbook(grid: Grid, container: HTMLElement, calculated: Promise<void>): OpenedWorkbook {
+  let readOnly = false;
+  const changing = <T>(change: () => T): T => {
+    if (readOnly) throw new Refusal((words) => words.readOnly);
+    return change();
+  };
   return {
     tabs: sheetTabs(grid),
     steps: stepsOf(grid),
@@ -49,16 +60,22 @@ export function openedWorkbook(grid: Grid, container: HTMLElement, calculated: P
     onSelection: (listener) => watchSelection(grid, listener),
     onCharts: (listener) => watchCharts(grid, listener),
     read: (references) => read(grid, references),
-    write: (block, overwrite) => writeBlock(grid, block, overwrite),
-    insertSheet: (starter) => {
-      insertStarter(grid, fitted(starter, container.clientWidth));
-    },
+    write: (block, overwrite) => changing(() => writeBlock(grid, block, overwrite)),
+    insertSheet: (starter) =>
+      changing(() => {
+        insertStarter(grid, fitted(starter, container.clientWidth));
+      }),
     readAll: () => readAll(grid),
     goTo: (reference) => goTo(grid, reference),
-    copyWithValues: (ending) => copyWithValues(grid, ending),
+    copyWithValues: (ending) => changing(() => copyWithValues(grid, ending)),
     calculated,
     book: () => bookOfGrid(grid),
     autosave: (tell) => autosave(grid, calculated, tell),
+    askBeforeLeaving: () => askBeforeLeaving(grid),
+    makeReadOnly: () => {
+      readOnly = true;
+      return makeReadOnly(grid);
+    },
     focus: () => grid.univer.__getInjector().get(ILayoutService).focus(),
   };
 }

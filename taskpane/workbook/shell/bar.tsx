@@ -11,6 +11,8 @@ export interface Actions {
   startAfresh(): Promise<void>;
   bringBack(): Promise<void>;
   openFile(file: ReadFile): Promise<void>;
+  /** Makes this the page that writes, in the place of another one. */
+  takeOver(): Promise<void>;
 }
 
 type Question = 'startAfresh' | 'bringBack';
@@ -27,7 +29,12 @@ export function Bar({ state, store, actions }: { state: State; store: Store; act
       <p class="workbook-saving" role="status" data-saving={state.saving}>
         {words.saving[state.saving]}
       </p>
-      <StepButtons steps={state.workbook?.steps} />
+      {state.saving === 'elsewhere' && (
+        <button type="button" onClick={() => void actions.takeOver()}>
+          {words.takeOver}
+        </button>
+      )}
+      <StepButtons steps={ready ? state.workbook?.steps : undefined} />
       {state.hasBefore && (
         <button type="button" disabled={!ready} onClick={() => ask('bringBack')}>
           {words.bringBack.button}

@@ -50,7 +50,13 @@ export function Shell({ store, actions, texts, onPlaces }: Props) {
             <div class="workbook-grid" ref={grid}>
               {!state.workbook && <p class="workbook-loading">{state.failed ?? words.loading}</p>}
             </div>
-            {state.workbook && <Tabs sheets={state.workbook.tabs} tell={(message) => store.tell(message)} />}
+            {state.workbook && (
+              <Tabs
+                sheets={state.workbook.tabs}
+                readOnly={state.saving === 'elsewhere'}
+                tell={(message) => store.tell(message)}
+              />
+            )}
             <p class="workbook-keys">
               <kbd>F6</kbd> {words.keys}
             </p>

@@ -9,10 +9,10 @@ export function StepButtons({ steps }: { steps: Steps | undefined }) {
   useEffect(() => steps?.watch(setLeft), [steps]);
   return (
     <>
-      <button type="button" disabled={!left.back} onClick={() => steps?.back()}>
+      <button type="button" disabled={!steps || !left.back} onClick={() => steps?.back()}>
         {back}
       </button>
-      <button type="button" disabled={!left.forth} onClick={() => steps?.forth()}>
+      <button type="button" disabled={!steps || !left.forth} onClick={() => steps?.forth()}>
         {forth}
       </button>
     </>

@@ -4,8 +4,15 @@ import { Dialog } from './dialog.js';
 import { RenameField } from './rename.js';
 import { useWords } from './words.js';
 
+interface Props {
+  readonly sheets: SheetTabs;
+  /** Another page has the workbook: sheets can be shown, not changed. */
+  readonly readOnly: boolean;
+  tell(message: string): void;
+}
+
 /** The workbook's sheets: switch, add, rename, delete. */
-export function Tabs({ sheets, tell }: { sheets: SheetTabs; tell(message: string): void }) {
+export function Tabs({ sheets, readOnly, tell }: Props) {
   const [tabs, setTabs] = useState<SheetTab[]>([]);
   const [renaming, rename] = useState<string>();
   const [deleting, ask] = useState<SheetTab>();
@@ -29,7 +36,7 @@ export function Tabs({ sheets, tell }: { sheets: SheetTabs; tell(message: string
                 type="button"
                 aria-current={tab.active ? 'true' : undefined}
                 onClick={() => sheets.show(tab.id)}
-                onDblClick={() => rename(tab.id)}
+                onDblClick={() => !readOnly && rename(tab.id)}
               >
                 {tab.name}
               </button>
@@ -37,13 +44,13 @@ export function Tabs({ sheets, tell }: { sheets: SheetTabs; tell(message: string
           </li>
         ))}
       </ul>
-      <button type="button" onClick={() => sheets.add(words.newName)}>
+      <button type="button" disabled={readOnly} onClick={() => sheets.add(words.newName)}>
         {words.add}
       </button>
-      <button type="button" disabled={!active} onClick={() => rename(active?.id)}>
+      <button type="button" disabled={readOnly || !active} onClick={() => rename(active?.id)}>
         {words.rename}
       </button>
-      <button type="button" disabled={tabs.length < 2} onClick={() => ask(active)}>
+      <button type="button" disabled={readOnly || tabs.length < 2} onClick={() => ask(active)}>
         {words.delete}
       </button>
       {deleting && (

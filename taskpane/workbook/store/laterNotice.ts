@@ -4,7 +4,7 @@ import { kept } from './smallStorage.js';
 const notice = kept(() => sessionStorage, 'powderbook notice');
 
 /** A sentence for whoever sees the page after it opened again: told once. */
-export const tellAfterReload = (text: string): void => notice.write(text);
+export const tellAfterReload = (text: string): boolean => notice.write(text);
 
 export function takeNotice(): string | undefined {
   const text = notice.read();

@@ -2,7 +2,8 @@
 export interface Kept {
   /** Undefined where nothing was kept. */
   read(): string | undefined;
-  write(text: string): void;
+  /** Whether it is kept now. */
+  write(text: string): boolean;
   forget(): void;
 }
 
@@ -20,7 +21,11 @@ export function kept(storage: () => Storage, key: string): Kept {
   };
   return {
     read: () => attempt((open) => open.getItem(key)) ?? undefined,
-    write: (text) => attempt((open) => open.setItem(key, text)),
+    write: (text) =>
+      attempt((open) => {
+        open.setItem(key, text);
+        return true;
+      }) ?? false,
     forget: () => attempt((open) => open.removeItem(key)),
   };
 }

@@ -1,7 +1,7 @@
 import type { IWorkbookData } from '@univerjs/core';
 import { createStore, get, set, setMany, type UseStore } from 'idb-keyval';
 import { forgetLastMoment, readLastMoment } from './lastMoment.js';
-import { isSaved, later, type Saved } from './saved.js';
+import { generationOf, isSaved, later, type Saved } from './saved.js';
 
 const CURRENT = 'workbook';
 const BEFORE = 'workbook before';
@@ -12,6 +12,15 @@ export type Loaded =
   | { readonly kind: 'unreadable' }
   | { readonly kind: 'unavailable' };
 
+/** That of the latest workbook which is known to be kept. */
+let generation = 0;
+
+/** A workbook as it is kept, later than all that were kept before. */
+export function stamped(workbook: IWorkbookData): Saved {
+  generation += 1;
+  return { saved: new Date().toISOString(), generation, workbook };
+}
+
 let opened: UseStore | undefined;
 
 /** Opened once, so that the last save before the page is left finds the way open; and late, since it may be refused. */
@@ -20,8 +29,14 @@ function store(): UseStore {
   return opened;
 }
 
-/** All of them or none, in one transaction: a page may be closed at any moment. An entry of undefined reads as none. */
-const put = (entries: Readonly<Record<string, unknown>>): Promise<void> => setMany(Object.entries(entries), store());
+/**
+ * All of them or none, in one transaction: a page may be closed at any moment. An entry of undefined reads as none. What
+ * was kept at the last moment belonged to the workbook that gives way.
+ */
+async function put(entries: Readonly<Record<string, unknown>>): Promise<void> {
+  await setMany(Object.entries(entries), store());
+  forgetLastMoment();
+}
 
 export async function load(): Promise<Loaded> {
   let saved: unknown;
@@ -31,7 +46,9 @@ export async function load(): Promise<Loaded> {
     return { kind: 'unavailable' };
   }
   if (saved !== undefined && !isSaved(saved)) return { kind: 'unreadable' };
-  const latest = later(saved, readLastMoment());
+  const lastMoment = readLastMoment();
+  generation = Math.max(generation, generationOf(saved), generationOf(lastMoment));
+  const latest = later(saved, lastMoment);
   return latest ? { kind: 'saved', workbook: latest.workbook } : { kind: 'none' };
 }
 
@@ -55,8 +72,7 @@ export async function startAfresh(): Promise<void> {
 /** Puts another workbook in the place of the present one, which is kept as the one before: both or neither. */
 export async function replaceBy(workbook: IWorkbookData): Promise<void> {
   const current = await get<unknown>(CURRENT, store());
-  const saved: Saved = { saved: new Date().toISOString(), workbook };
-  await put({ [BEFORE]: current, [CURRENT]: saved });
+  await put({ [BEFORE]: current, [CURRENT]: stamped(workbook) });
 }
 
 export async function hasBefore(): Promise<boolean> {
@@ -66,5 +82,5 @@ export async function hasBefore(): Promise<boolean> {
 /** Exchanges the present workbook and the one before. */
 export async function bringBack(): Promise<void> {
   const [before, current] = [await get<unknown>(BEFORE, store()), await get<unknown>(CURRENT, store())];
-  await put({ [CURRENT]: before, [BEFORE]: current });
+  await put({ [CURRENT]: isSaved(before) ? stamped(before.workbook) : before, [BEFORE]: current });
 }
