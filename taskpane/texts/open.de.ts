@@ -59,6 +59,7 @@ export const open: Texts['open'] = {
     unknownFunctions: 'Formeln mit Funktionen, die das Gitter nicht hat (ihre letzten Werte bleiben)',
     unknownNames: 'Formeln mit Namen, die das Gitter nicht hat (ihre letzten Werte bleiben)',
     dataTables: 'Datentabellen (ihre letzten Werte bleiben)',
+    intersections: 'Formeln, die eine Zelle eines Bereichs nach ihrem eigenen Ort wählen (ihre letzten Werte bleiben)',
     heavyFormulas: 'Formeln, die für das Gitter zu groß sind oder LAMBDA enthalten (ihre letzten Werte bleiben)',
     conditions: 'bedingte Formate, die nicht an einer Formel hängen',
     conditionLooks: 'die Farben bedingter Formate (die von Powderbook stehen dafür)',

@@ -60,6 +60,7 @@ export const open = {
     unknownFunctions: 'formulas with functions that the grid does not have (their last values are kept)',
     unknownNames: 'formulas with names that the grid does not have (their last values are kept)',
     dataTables: 'data tables (their last values are kept)',
+    intersections: 'formulas that pick one cell of a range by where they stand (their last values are kept)',
     heavyFormulas: 'formulas too large for the grid, or with LAMBDA (their last values are kept)',
     conditions: 'conditional formats other than by a formula',
     conditionLooks: 'the colours of conditional formats (Powderbook’s own take their place)',

@@ -57,6 +57,7 @@ const NAMES: Partial<Record<FactKind, readonly Notice[]>> = {
     'external',
     'brokenFormulas',
     'heavyFormulas',
+    'intersections',
     'tableFormulas',
     'severalSheets',
     'unknownFunctions',

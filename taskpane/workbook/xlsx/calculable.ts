@@ -1,4 +1,4 @@
-import type { Token } from '@borgar/fx/xlsx';
+import { type Token, tokenize } from '@borgar/fx/xlsx';
 import { idOf } from '../../formula/ids.js';
 import { parametersIn } from './parameters.js';
 import type { LeftOut, Reading } from './reading.js';
@@ -29,7 +29,26 @@ export function hindrance(tokens: readonly Token[], { names, knows }: Around): L
 
 /** What another program still understands when the formula is written back as it was: the file holds all that it reads. */
 export const canBeWrittenBack = (problem: LeftOut): boolean =>
+  problem === 'intersections' ||
   problem === 'severalSheets' ||
   problem === 'unknownFunctions' ||
   problem === 'unknownNames' ||
   problem === 'heavyFormulas';
+
+/**
+ * Whether a formula that answers with one value picks it from a range by where it stands: a range outside of any call,
+ * as in `=A1:A10*2`. The grid would fill a cell for each place of the range.
+ */
+export function intersects(text: string): boolean {
+  /** Of each bracket that is open, whether it belongs to a call. */
+  const open: boolean[] = [];
+  let before: Token | undefined;
+  for (const token of tokenize(text)) {
+    const { type, value } = token;
+    if (type === 'operator' && value === '(') open.push(before?.type === 'func');
+    if (type === 'operator' && value === ')') open.pop();
+    if (type.startsWith('range') && value.includes(':') && !open.includes(true)) return true;
+    before = token;
+  }
+  return false;
+}

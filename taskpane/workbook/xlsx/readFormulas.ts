@@ -1,6 +1,6 @@
 import { a1 } from '../../host/a1.js';
 import type { BookCell } from './book.js';
-import { canBeWrittenBack } from './calculable.js';
+import { canBeWrittenBack, intersects } from './calculable.js';
 import { LIMITS } from './limits.js';
 import { formulaOf, type ReadFormula, type SharedFormula, sharedFormula } from './readFormula.js';
 import type { Reading } from './reading.js';
@@ -24,8 +24,8 @@ export class Formulas {
     const element = childOf(cell, 'f');
     if (!element) return { filled: (this.#filledTo[place.column] ?? -1) >= place.row };
     const text = this.#text(element, place);
-    const read: ReadFormula = text === undefined ? { problem: 'brokenFormulas' } : formulaOf(text, this.reading);
     const kind = attribute(element, 't');
+    const read = this.#read(text, kind !== 'array' && attribute(cell, 'cm') === undefined);
     if ('problem' in read) {
       this.reading.leftOut.add(kind === 'dataTable' ? 'dataTables' : read.problem);
       // Of an answer of several cells, each keeps its value.
@@ -33,6 +33,12 @@ export class Formulas {
       return fits && kind !== 'array' && canBeWrittenBack(read.problem) ? { kept: text } : {};
     }
     return { ...read, ...(kind === 'array' ? this.#spill(element, place) : {}) };
+  }
+
+  #read(text: string | undefined, single: boolean): ReadFormula {
+    if (text === undefined) return { problem: 'brokenFormulas' };
+    const read = formulaOf(text, this.reading);
+    return single && !('problem' in read) && intersects(text) ? { problem: 'intersections' } : read;
   }
 
   #text(element: XmlElement, place: Place): string | undefined {
