@@ -37,6 +37,8 @@ export interface SheetCondition {
 /** A line of a chart, or one set of its bars. */
 export interface ChartSeries {
   readonly name: string;
+  /** Address of the cell that holds the name, where one does. */
+  readonly named?: string;
   /** Where the series is drawn otherwise than its chart. */
   readonly kind?: 'lines' | 'points';
   /** Address of the figures across, or of the bars’ names. */
@@ -49,6 +51,8 @@ export interface SheetChart {
   readonly title: string;
   /** Lines between points, points alone, or bars. */
   readonly kind: 'lines' | 'points' | 'bars';
+  /** Where bars stand upright in the workbook itself. */
+  readonly upright?: true;
   readonly across: { readonly title: string };
   readonly upwards: { readonly title: string };
   readonly series: readonly ChartSeries[];

@@ -1,18 +1,7 @@
-import type { ChartSeries, SheetChart } from '../../../src/sheets/sheet.js';
+import type { SheetChart } from '../../../src/sheets/sheet.js';
+import { strokeOf } from '../strokes.js';
 
 const TYPES = { lines: 'XYScatterLinesNoMarkers', points: 'XYScatter', bars: 'BarClustered' } as const;
-
-/** Told apart by their strokes and marks as well as by their colours. */
-const STROKES = [
-  { color: '#0f6a73', line: 'Continuous', marker: 'Circle' },
-  { color: '#b5551c', line: 'Dash', marker: 'Diamond' },
-] as const;
-
-/** What is drawn otherwise than its chart belongs to the series before it, and takes its colour. */
-const strokeOf = (series: readonly ChartSeries[], index: number) => {
-  const before = series.slice(0, index + 1).filter(({ kind }) => kind === undefined).length - 1;
-  return STROKES[Math.max(0, before) % STROKES.length] ?? STROKES[0];
-};
 
 function drawSeries(sheet: Excel.Worksheet, chart: Excel.Chart, { kind, series }: SheetChart, index: number): void {
   const one = series[index];

@@ -8,11 +8,16 @@ import {
 } from '@univerjs/sheets';
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import type { SheetChart } from '../../../src/sheets/sheet.js';
+import { a1 } from '../../host/a1.js';
 import type { CellContent, ShownChart } from '../../host/host.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
 import { MOVES } from './moves.js';
 import { address, shownAt, workbookOf } from './place.js';
+
+const RANGES = ['across', 'upwards', 'named'] as const;
+
+const cornerOf = (place: string): string => place.split(':')[0] as string;
 
 type Matrix = IObjectMatrixPrimitiveType<ICellData>;
 
@@ -23,11 +28,14 @@ type Matrix = IObjectMatrixPrimitiveType<ICellData>;
 export function withCharts(sheet: Partial<IWorksheetData>, charts: readonly SheetChart[]): Partial<IWorksheetData> {
   if (charts.length === 0) return sheet;
   const cells: Matrix = { ...sheet.cellData };
-  charts.forEach(({ series }, chart) => {
-    series.forEach(({ across, upwards }, index) => {
-      mark(cells, across, `${chart}.${index}.across`);
-      mark(cells, upwards, `${chart}.${index}.upwards`);
+  charts.forEach(({ series, place }, chart) => {
+    series.forEach((one, index) => {
+      for (const what of RANGES) {
+        const range = one[what];
+        if (range) mark(cells, range, `${chart}.${index}.${what}`);
+      }
     });
+    mark(cells, cornerOf(place), `${chart}.place`);
   });
   return { ...sheet, cellData: cells, custom: { ...sheet.custom, charts } };
 }
@@ -46,17 +54,32 @@ function mark(cells: Matrix, range: string, key: string): void {
 
 type Place = readonly [row: number, column: number];
 
+/** The keys of ranges that are a row instead of a column. */
+function levelOf(charts: readonly SheetChart[]): ReadonlySet<string> {
+  const keys = charts.flatMap(({ series }, chart) =>
+    series.flatMap((one, index) =>
+      RANGES.flatMap((what) => {
+        const { startRow, endRow, startColumn, endColumn } = deserializeRangeWithSheet(one[what] ?? 'A1').range;
+        return startRow === endRow && startColumn < endColumn ? [`${chart}.${index}.${what}`] : [];
+      }),
+    ),
+  );
+  return new Set(keys);
+}
+
 /** Where the marks stand now, each in the order of its cells. */
 function markedCells(sheet: FWorksheet): ReadonlyMap<string, readonly Place[]> {
   const found = new Map<string, Place[]>();
+  const level = levelOf(chartsOn(sheet));
   sheet
     .getSheet()
     .getCellMatrix()
     .forValue((row, column, cell) => {
       for (const key of (cell?.custom?.drawn ?? []) as string[]) {
         const places = found.get(key) ?? [];
-        // What was copied elsewhere takes its marks along; the chart keeps to the column where it began.
-        if (places.length === 0 || places[0]?.[1] === column) places.push([row, column]);
+        // What was copied elsewhere takes its marks along; the chart keeps to the column or row where it began.
+        const axis = level.has(key) ? 0 : 1;
+        if (places.length === 0 || places[0]?.[axis] === [row, column][axis]) places.push([row, column]);
         found.set(key, places);
       }
     });
@@ -74,11 +97,20 @@ export function chartsOf(sheet: FWorksheet): readonly SheetChart[] {
   };
   return chartsOn(sheet).map((chart, index) => ({
     ...chart,
-    series: chart.series.flatMap((one, at) => {
-      const [across, upwards] = ['across', 'upwards'].map((what) => rangeOf(`${index}.${at}.${what}`));
-      return across && upwards ? [{ ...one, across, upwards }] : [];
+    place: movedTo(chart.place, cells.get(`${index}.place`)?.[0]),
+    series: chart.series.flatMap(({ named: _, ...one }, at) => {
+      const [across, upwards, named] = RANGES.map((what) => rangeOf(`${index}.${at}.${what}`));
+      return across && upwards ? [{ ...one, ...(named ? { named } : {}), across, upwards }] : [];
     }),
   }));
+}
+
+/** A rectangle of the same size from another corner on. */
+function movedTo(place: string, corner: Place | undefined): string {
+  if (!corner) return place;
+  const [row, column] = corner;
+  const { startRow, endRow, startColumn, endColumn } = deserializeRangeWithSheet(place).range;
+  return `${a1(row, column)}:${a1(row + endRow - startRow, column + endColumn - startColumn)}`;
 }
 
 /** The charts of the shown sheet with what their cells show. */
@@ -91,8 +123,9 @@ export function readCharts(grid: Grid): readonly ShownChart[] {
     (cells.get(key) ?? []).map(([row, column]) => contentOf(shownAt(grid, sheet, row, column).cell));
   return charts.map(({ place: _, ...chart }, index) => ({
     ...chart,
-    series: chart.series.map((one, at) => ({
+    series: chart.series.map(({ named: _, ...one }, at) => ({
       ...one,
+      name: String(values(`${index}.${at}.named`)[0] ?? one.name),
       across: values(`${index}.${at}.across`),
       upwards: values(`${index}.${at}.upwards`),
     })),

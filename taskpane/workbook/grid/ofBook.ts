@@ -11,6 +11,7 @@ import {
 import type { Book, BookCell, BookSheet } from '../xlsx/book.js';
 import { styleOfBook } from './bookStyle.js';
 import { textCell } from './cells.js';
+import { withCharts } from './charts.js';
 import { conditionRule, validationsOf } from './judging.js';
 import { withKept } from './kept.js';
 import { savedNames } from './names.js';
@@ -70,7 +71,7 @@ function sheetOf(sheet: BookSheet, id: string, styles: Styles): Partial<IWorkshe
     widest = Math.max(widest, row.length);
     cells[r] = Object.fromEntries(row.flatMap((cell, c) => (cell ? [[c, engineCell(cell, styles)]] : [])));
   }
-  return {
+  const data = {
     ...blankSheet(id, sheet.name),
     rowCount: Math.max(ROWS, sheet.rows.length, sheet.heights?.length ?? 0),
     columnCount: Math.max(COLUMNS, widest, sheet.widths.length),
@@ -79,6 +80,7 @@ function sheetOf(sheet: BookSheet, id: string, styles: Styles): Partial<IWorkshe
     ...shapeData(sheet),
     ...shownData(sheet),
   };
+  return withCharts(data, sheet.charts ?? []);
 }
 
 /** A workbook from a file as the engine opens it. */

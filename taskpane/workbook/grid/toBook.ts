@@ -16,6 +16,7 @@ import type { PageSetup } from '../xlsx/pageSetup.js';
 import { alignOfStyle, lookOfStyle } from './bookStyle.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
+import { chartsOf } from './charts.js';
 import { formulasOf } from './formulas.js';
 import { writableKept } from './kept.js';
 import { namesOfSaved, type savedNames } from './names.js';
@@ -127,6 +128,8 @@ export function bookOfGrid(grid: Grid): Book {
       rows[r] = Array.from(row);
     }
     const heights = heightsOf(rowData);
+    const shown = workbook.getSheetBySheetId(id);
+    const charts = shown ? chartsOf(shown).filter(({ series }) => series.length > 0) : [];
     return {
       name,
       rows: Array.from(rows),
@@ -141,6 +144,7 @@ export function bookOfGrid(grid: Grid): Book {
       ...(tabColor ? { tab: tabColor } : {}),
       ...(zoomRatio === 1 ? {} : { zoom: zoomRatio }),
       ...(showGridlines === BooleanNumber.FALSE ? { plain: true as const } : {}),
+      ...(charts.length > 0 ? { charts } : {}),
       ...(custom?.page ? { page: custom.page as PageSetup } : {}),
     };
   };

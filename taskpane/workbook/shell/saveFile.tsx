@@ -1,7 +1,10 @@
 import { useState } from 'preact/hooks';
+import type { Texts } from '../../texts/dictionary.js';
 import type { OpenedWorkbook } from '../grid/opened.js';
+import type { Book } from '../xlsx/book.js';
 import { tooLarge } from '../xlsx/tooLarge.js';
 import type { Offer } from '../xlsx/writeOffer.js';
+import { Dialog } from './dialog.js';
 import type { Store } from './state.js';
 import { useWords } from './words.js';
 
@@ -27,31 +30,82 @@ function handOver(bytes: Uint8Array, name: string): void {
   setTimeout(() => URL.revokeObjectURL(address));
 }
 
-/** The button that saves the workbook as an .xlsx file. */
+/** What the file holds: the workbook with its formulas, or with values in place of ours, all of it or one sheet. */
+const WAYS = ['formulas', 'values', 'sheet'] as const;
+type Way = (typeof WAYS)[number];
+
+interface Content {
+  readonly bytes: Uint8Array;
+  readonly name: string;
+}
+
+async function contentOf(book: Book, way: Way, words: Texts['save']): Promise<Content> {
+  // The writer is needed by few and loaded with the first file.
+  const { asValues, sheetAsValues, writeBook } = await import(/* webpackChunkName: "xlsx-write" */ '../xlsx/write.js');
+  if (way === 'formulas') {
+    const offer = await offered().catch(() => undefined);
+    return { bytes: writeBook(book, offer), name: words.file };
+  }
+  if (way === 'values') return { bytes: writeBook(asValues(book)), name: words.valuesFile(words.file) };
+  const shown = book.active ?? book.sheets[0]?.name ?? '';
+  return { bytes: writeBook(sheetAsValues(book, shown)), name: words.valuesFile(shown) };
+}
+
+/** The choice of what the file holds, each way with what it is for. */
+function Ways({ way, onWay }: { readonly way: Way; onWay(way: Way): void }) {
+  const { title, ways } = useWords().save;
+  return (
+    <fieldset class="workbook-ways" aria-label={title}>
+      {WAYS.map((one) => (
+        <label key={one}>
+          <input type="radio" name="way" checked={way === one} onChange={() => onWay(one)} />
+          <span>
+            <strong>{ways[one].label}</strong>
+            <br />
+            {ways[one].sentence}
+          </span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** The button that saves the workbook as an .xlsx file, and the question what the file should hold. */
 export function SaveFile({ store, workbook }: { store: Store; workbook: OpenedWorkbook | undefined }) {
   const { save: words, open } = useWords();
   const [busy, setBusy] = useState(false);
+  const [asked, setAsked] = useState(false);
+  const [way, setWay] = useState<Way>('formulas');
 
   async function write(from: OpenedWorkbook) {
-    const { file, saved, failed } = words;
     setBusy(true);
     try {
-      // The writer is needed by few and loaded with the first file.
-      const { writeBook } = await import(/* webpackChunkName: "xlsx-write" */ '../xlsx/writeBook.js');
-      const offer = await offered().catch(() => undefined);
       const book = from.book();
       const reason = tooLarge(book, open);
-      handOver(writeBook(book, offer), `${file}.xlsx`);
-      store.tell(reason === undefined ? saved : words.tooLarge(reason));
+      const { bytes, name } = await contentOf(book, way, words);
+      handOver(bytes, `${name}.xlsx`);
+      store.tell(reason === undefined ? words.saved[way === 'formulas' ? way : 'values'] : words.tooLarge(reason));
     } catch {
-      store.tell(failed);
+      store.tell(words.failed);
     } finally {
       setBusy(false);
     }
   }
   return (
-    <button type="button" disabled={!workbook || busy} onClick={() => workbook && void write(workbook)}>
-      {busy ? words.busy : words.button}
-    </button>
+    <>
+      <button type="button" disabled={!workbook || busy} onClick={() => setAsked(true)}>
+        {busy ? words.busy : words.button}
+      </button>
+      {asked && workbook && (
+        <Dialog
+          title={words.title}
+          confirm={words.confirm}
+          onConfirm={() => void write(workbook)}
+          onClose={() => setAsked(false)}
+        >
+          <Ways way={way} onWay={setWay} />
+        </Dialog>
+      )}
+    </>
   );
 }

@@ -3,7 +3,6 @@ import type { LeftOut, Reading } from './reading.js';
 
 /** Parts of a file that the embedded workbook has no place for, by where they lie. */
 const BY_PART: readonly (readonly [RegExp, LeftOut])[] = [
-  [/\/charts\//, 'charts'],
   [/\/chartsheets\/|\/macrosheets\/|\/dialogsheets\//, 'otherSheets'],
   [/\/media\/|\/embeddings\//, 'pictures'],
   [/vbaproject\.bin$/, 'macros'],
@@ -11,8 +10,12 @@ const BY_PART: readonly (readonly [RegExp, LeftOut])[] = [
   [/\/threadedcomments\//, 'discussions'],
 ];
 
+const CHART = /\/charts\/chart[^/]*\.xml$/;
+
 /** What was not taken, in words, in the order of the dictionary. */
-export function leftOutWords(names: readonly string[], { words, leftOut }: Reading): string[] {
+export function leftOutWords(names: readonly string[], { words, leftOut, drawn }: Reading): string[] {
+  const charts = names.map((name) => name.toLowerCase()).filter((name) => CHART.test(`/${name}`));
+  if (charts.some((name) => !drawn.has(name))) leftOut.add('charts');
   for (const name of names)
     for (const [place, what] of BY_PART) if (place.test(`/${name.toLowerCase()}`)) leftOut.add(what);
   const all = Object.keys(words.parts) as LeftOut[];

@@ -3,6 +3,7 @@ import { LIMITS } from './limits.js';
 import { type Package, related } from './parts.js';
 import { type Rows, rowsOf, type Shared } from './readCells.js';
 import type { Colours } from './readColours.js';
+import { chartsOf } from './readDrawing.js';
 import type { LeftOut, Reading } from './reading.js';
 import { addNotes } from './readNotes.js';
 import { pageOf } from './readPage.js';
@@ -96,7 +97,7 @@ export function sheetOf(
   addValidations(root, rows, reading);
   addNotes(related(all, all.relations(part), 'comments'), rows, reading);
   const conditions = conditionsOf(root, fills, reading);
-  return {
+  const sheet: BookSheet = {
     name,
     rows: Array.from(rows),
     widths: widthsOf(root, reading),
@@ -107,4 +108,6 @@ export function sheetOf(
     ...viewOf(root, colours),
     page: pageOf(root, repeated, reading),
   };
+  const charts = chartsOf(all, part, sheet, reading);
+  return charts.length > 0 ? { ...sheet, charts } : sheet;
 }

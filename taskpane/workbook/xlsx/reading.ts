@@ -16,6 +16,8 @@ export interface Reading {
   readonly knows: Knows;
   /** The names that the grid uses, by the same in small letters. */
   readonly names: Map<string, string>;
+  /** The parts of charts that were taken, in small letters. */
+  readonly drawn: Set<string>;
   /** What has been taken so far, held against the limits. */
   readonly taken: { cells: number; characters: number; ruled: number };
 }

@@ -1,5 +1,6 @@
 import { strToU8, zipSync } from 'fflate';
 import type { Book } from './book.js';
+import { drawingParts, drawingTypes } from './writeDrawing.js';
 import { type Offer, offerParts } from './writeOffer.js';
 import { APPLICATION, contentTypes, METADATA, relations, workbookPart, workbookRelations } from './writeParts.js';
 import { sheetPart } from './writeSheet.js';
@@ -17,8 +18,9 @@ export function writeBook(book: Book, offer?: Offer): Uint8Array {
   const styles = new WrittenStyles();
   const shown = book.active ?? book.sheets[0]?.name;
   const sheets = book.sheets.map((sheet) => sheetPart(sheet, styles, sheet.name === shown));
+  const drawings = drawingParts(book.sheets);
   const parts: Record<string, string> = {
-    '[Content_Types].xml': contentTypes(sheets.length, offer !== undefined),
+    '[Content_Types].xml': contentTypes(sheets.length, offer !== undefined, drawingTypes(drawings)),
     '_rels/.rels': relations(offer !== undefined),
     'docProps/app.xml': APPLICATION,
     'xl/workbook.xml': workbookPart(book),
@@ -26,6 +28,7 @@ export function writeBook(book: Book, offer?: Offer): Uint8Array {
     'xl/metadata.xml': METADATA,
     'xl/styles.xml': styles.xml(),
     ...Object.fromEntries(sheets.map((sheet, index) => [`xl/worksheets/sheet${index + 1}.xml`, sheet])),
+    ...drawings,
     ...(offer ? offerParts(offer) : {}),
   };
   const files = Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, strToU8(text)]));

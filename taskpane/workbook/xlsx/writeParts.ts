@@ -7,13 +7,13 @@ import { element, escaped, part } from './writeXml.js';
 
 const PACKAGE = 'http://schemas.openxmlformats.org/package/2006';
 const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
-const OFFICE = 'http://schemas.openxmlformats.org/officeDocument/2006';
+export const OFFICE = 'http://schemas.openxmlformats.org/officeDocument/2006';
 const SPREADSHEET = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
 const DYNAMIC = 'http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray';
 
 const numbers = (count: number) => Array.from({ length: count }, (_, index) => index + 1);
 
-export function contentTypes(sheets: number, offered: boolean): string {
+export function contentTypes(sheets: number, offered: boolean, more: Readonly<Record<string, string>>): string {
   const types: Record<string, string> = {
     '/xl/workbook.xml': `${SPREADSHEET}.sheet.main+xml`,
     ...Object.fromEntries(numbers(sheets).map((n) => [`/xl/worksheets/sheet${n}.xml`, `${SPREADSHEET}.worksheet+xml`])),
@@ -21,6 +21,7 @@ export function contentTypes(sheets: number, offered: boolean): string {
     '/xl/metadata.xml': `${SPREADSHEET}.sheetMetadata+xml`,
     '/docProps/app.xml': 'application/vnd.openxmlformats-officedocument.extended-properties+xml',
     ...(offered ? OFFER_TYPES : {}),
+    ...more,
   };
   return part(
     element(
@@ -36,7 +37,7 @@ export function contentTypes(sheets: number, offered: boolean): string {
   );
 }
 
-function related(list: readonly (readonly [type: string, target: string])[]): string {
+export function related(list: readonly (readonly [type: string, target: string])[]): string {
   return part(
     element(
       'Relationships',

@@ -3,6 +3,7 @@ import type { BookCell, BookSheet } from './book.js';
 import { widthInFile } from './width.js';
 import { formulaInFile, worksOnRanges } from './writeFormula.js';
 import { fitsPages, pageParts } from './writePage.js';
+import { OFFICE } from './writeParts.js';
 import { rulesOf } from './writeRules.js';
 import { colour, type WrittenStyles } from './writeStyles.js';
 import { element, escaped, part } from './writeXml.js';
@@ -70,7 +71,8 @@ function viewOf(sheet: BookSheet, shown: boolean): string {
 
 /** One sheet of a workbook: cells, widths, rules, and a print one page wide. */
 export function sheetPart(sheet: BookSheet, styles: WrittenStyles, shown: boolean): string {
-  const { widths, tab } = sheet;
+  const { widths, tab, charts = [] } = sheet;
+  const drawn = charts.length > 0;
   const columns = widths.flatMap((width, column) =>
     width === undefined
       ? []
@@ -79,7 +81,7 @@ export function sheetPart(sheet: BookSheet, styles: WrittenStyles, shown: boolea
   return part(
     element(
       'worksheet',
-      { xmlns: MAIN },
+      { xmlns: MAIN, 'xmlns:r': drawn ? `${OFFICE}/relationships` : undefined },
       element(
         'sheetPr',
         {},
@@ -92,6 +94,7 @@ export function sheetPart(sheet: BookSheet, styles: WrittenStyles, shown: boolea
       `<sheetData>${rowsOf(sheet, styles).join('')}</sheetData>`,
       ...rulesOf(sheet),
       ...pageParts(sheet),
+      drawn ? element('drawing', { 'r:id': 'rId1' }) : '',
     ),
   );
 }

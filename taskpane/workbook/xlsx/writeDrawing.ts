@@ -1,0 +1,85 @@
+import type { BookSheet } from './book.js';
+import { rectangleOf } from './readPlaces.js';
+import { CHART, chartPart, DRAWING } from './writeChart.js';
+import { OFFICE, related } from './writeParts.js';
+import { element, part } from './writeXml.js';
+
+const SPREADSHEET_DRAWING = 'http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing';
+const RELATIONSHIPS = `${OFFICE}/relationships`;
+
+const corner = (name: string, column: number, row: number) =>
+  element(
+    `xdr:${name}`,
+    {},
+    element('xdr:col', {}, String(column)),
+    element('xdr:colOff', {}, '0'),
+    element('xdr:row', {}, String(row)),
+    element('xdr:rowOff', {}, '0'),
+  );
+
+/** Where a chart stands over the cells. */
+function anchor(place: string, name: string, number: number): string {
+  const { top = 0, left = 0, bottom = 14, right = 7 } = rectangleOf(place) ?? {};
+  return element(
+    'xdr:twoCellAnchor',
+    {},
+    corner('from', left, top),
+    corner('to', right + 1, bottom + 1),
+    element(
+      'xdr:graphicFrame',
+      { macro: '' },
+      element(
+        'xdr:nvGraphicFramePr',
+        {},
+        element('xdr:cNvPr', { id: number + 1, name: `Chart ${number}`, descr: name }),
+        element('xdr:cNvGraphicFramePr'),
+      ),
+      element('xdr:xfrm', {}, element('a:off', { x: 0, y: 0 }), element('a:ext', { cx: 0, cy: 0 })),
+      element(
+        'a:graphic',
+        {},
+        element('a:graphicData', { uri: CHART }, element('c:chart', { 'xmlns:c': CHART, 'r:id': `rId${number}` })),
+      ),
+    ),
+    element('xdr:clientData'),
+  );
+}
+
+const drawingPart = (anchors: readonly string[]): string =>
+  part(
+    element('xdr:wsDr', { 'xmlns:xdr': SPREADSHEET_DRAWING, 'xmlns:a': DRAWING, 'xmlns:r': RELATIONSHIPS }, ...anchors),
+  );
+
+/** The kinds of the parts that charts bring, by how their names begin. */
+const KINDS = { charts: 'drawingml.chart', drawings: 'drawing' } as const;
+
+/** The parts of all charts in a workbook, each sheet's drawing among them. */
+export function drawingParts(sheets: readonly BookSheet[]): Readonly<Record<string, string>> {
+  const parts: Record<string, string> = {};
+  let written = 0;
+  sheets.forEach((sheet, index) => {
+    const charts = sheet.charts ?? [];
+    if (charts.length === 0) return;
+    const drawing = `drawing${index + 1}.xml`;
+    const targets = charts.map((chart) => {
+      written += 1;
+      parts[`xl/charts/chart${written}.xml`] = chartPart(sheet, chart);
+      return [`${RELATIONSHIPS}/chart`, `../charts/chart${written}.xml`] as const;
+    });
+    parts[`xl/worksheets/_rels/sheet${index + 1}.xml.rels`] = related([
+      [`${RELATIONSHIPS}/drawing`, `../drawings/${drawing}`],
+    ]);
+    parts[`xl/drawings/${drawing}`] = drawingPart(charts.map(({ place, title }, at) => anchor(place, title, at + 1)));
+    parts[`xl/drawings/_rels/${drawing}.rels`] = related(targets);
+  });
+  return parts;
+}
+
+/** What the list of the file's parts says of them. */
+export const drawingTypes = (parts: Readonly<Record<string, string>>): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    Object.keys(parts).flatMap((name) => {
+      const kind = KINDS[/^xl\/(charts|drawings)\/[^/]+$/.exec(name)?.[1] as keyof typeof KINDS];
+      return kind ? [[`/${name}`, `application/vnd.openxmlformats-officedocument.${kind}+xml`]] : [];
+    }),
+  );
