@@ -12,12 +12,11 @@ beforeEach(async () => {
 });
 afterEach(() => workbook.close());
 
-async function save(): Promise<Buffer> {
-  const [download] = await Promise.all([
-    workbook.page.waitForEvent('download'),
-    workbook.page.getByRole('button', { name: en.save.button }).click(),
-  ]);
-  expect(download.suggestedFilename()).toBe('Powderbook.xlsx');
+async function save(way: keyof typeof en.save.ways = 'formulas', name = 'Powderbook.xlsx'): Promise<Buffer> {
+  await workbook.page.getByRole('button', { name: en.save.button }).click();
+  await workbook.page.getByRole('radio', { name: en.save.ways[way].label }).check();
+  const [download] = await Promise.all([workbook.page.waitForEvent('download'), workbook.confirm(en.save.confirm)]);
+  expect(download.suggestedFilename()).toBe(name);
   // The browser is another process: the file is copied from there.
   const folder = mkdtempSync(join(tmpdir(), 'powderbook-'));
   const file = join(folder, 'saved.xlsx');
@@ -51,7 +50,7 @@ describe('saving the workbook as an .xlsx file', () => {
     expect(first?.names.newDose).toMatch(/^[A-Z]+\d+$/);
     expect(own?.rows[0]?.[0]).toMatchObject({ value: 51, formula: '=POWDER.SWAPDOSE(60,"hydrogel","adsorptive")' });
     expect(own?.rows[1]?.[0]).toMatchObject({ value: '=1+1' });
-    await expect.poll(() => workbook.notice()).toContain(en.save.saved);
+    await expect.poll(() => workbook.notice()).toContain(en.save.saved.formulas);
   });
 
   it('keeps formulas that were filled down with the keyboard, and they calculate when the file is opened again', async () => {
@@ -79,5 +78,27 @@ describe('saving the workbook as an .xlsx file', () => {
     await openAgain(file);
     await workbook.go('A2');
     await expect.poll(() => workbook.selected()).toContain('70');
+  });
+
+  it('can hold values in place of our formulas, of the workbook or of the shown sheet', async () => {
+    await workbook.addSheet();
+    await workbook.enter('A1', '=POWDER.DRYMASS({100;200},0.65)');
+    await workbook.enter('B1', '=A1+A2');
+    const all = readOf(await save('values', `${en.save.valuesFile('Powderbook')}.xlsx`)).book;
+    await expect.poll(() => workbook.notice()).toContain(en.save.saved.values);
+    expect(all.sheets.map(({ name }) => name)).toEqual(await workbook.tabs());
+    const [first, own] = all.sheets;
+    expect(own?.rows).toMatchObject([[{ value: 35 }, { value: 105, formula: '=A1+A2' }], [{ value: 70 }]]);
+    expect(own?.rows[0]?.[0]?.formula).toBeUndefined();
+    expect(first?.charts?.length).toBe(1);
+    const sheet = readOf(await save('sheet', `${en.save.valuesFile('Sheet 1')}.xlsx`)).book;
+    expect(sheet.sheets.map(({ name }) => name)).toEqual(['Sheet 1']);
+    expect(sheet.sheets[0]?.rows).toMatchObject([[{ value: 35 }, { value: 105 }], [{ value: 70 }]]);
+  });
+
+  it('asks what the file should hold in a dialog that everyone can use', async () => {
+    await workbook.page.getByRole('button', { name: en.save.button }).click();
+    await workbook.page.getByRole('dialog', { name: en.save.title }).waitFor();
+    expect(await workbook.violations()).toEqual([]);
   });
 });
