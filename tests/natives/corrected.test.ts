@@ -29,6 +29,17 @@ const faults: readonly Fault[] = [
   { name: 'COMPARE', token: '<>', given: [true, 1], expected: true },
   { name: 'COMPARE', token: '=', given: ['abc', 'a*'], expected: false },
   { name: 'EDATE', given: [45688, 1], expected: 45716 },
+  { name: 'EOMONTH', given: [45658, -1.5], expected: 45657 },
+  { name: 'ISOWEEKNUM', given: [46022], expected: 1 },
+  { name: 'WORKDAY.INTL', given: [[[45658]], 10, 7], expected: 45672 },
+  {
+    name: 'SUMPRODUCT',
+    given: [
+      [[1], [2]],
+      [[1], [2], [3]],
+    ],
+    expected: '#VALUE!',
+  },
   { name: 'CONVERT', given: [1, 'atm', 'psi'], expected: 101325 / 6894.757293168 },
   { name: 'CONVERT', given: [1, 'eV', 'J'], expected: 1.602176634e-19 },
   { name: 'CONVERT', given: [100, 'F', 'C'], expected: (100 - 32) / 1.8 },

@@ -2,7 +2,11 @@ import { Compare } from './compare.js';
 import { Convert } from './convert.js';
 import { Edate } from './edate.js';
 import type { FunctionClass } from './engineClass.js';
+import { Eomonth } from './eomonth.js';
+import { IsoWeek } from './isoWeek.js';
 import { nearest } from './search.js';
+import { SumProduct } from './sumProduct.js';
+import { WorkdayInternational } from './weekday.js';
 
 /**
  * Functions of the engine that answer wrongly without a word, in their corrected form. Each file says what was asked, what
@@ -11,6 +15,10 @@ import { nearest } from './search.js';
 export const correctedFunctions = (): [FunctionClass, string][] => [
   [Compare, 'COMPARE'],
   [Edate, 'EDATE'],
+  [Eomonth, 'EOMONTH'],
+  [IsoWeek, 'ISOWEEKNUM'],
+  [WorkdayInternational, 'WORKDAY.INTL'],
+  [SumProduct, 'SUMPRODUCT'],
   [Convert, 'CONVERT'],
   [nearest('MATCH'), 'MATCH'],
   [nearest('XMATCH'), 'XMATCH'],

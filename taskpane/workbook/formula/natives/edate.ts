@@ -7,13 +7,13 @@ import {
 } from '@univerjs/engine-formula';
 import { elementwise } from './elementwise.js';
 
-const DAY = 86_400_000;
+export const DAY = 86_400_000;
 /** The day 0 of dates from March 1900 on; before, the calendar of spreadsheets has a day less. */
 const ZERO = Date.UTC(1899, 11, 30);
 const FIRST_OF_MARCH_1900 = 61;
 const LATEST = 2_958_465;
 
-const dateOf = (serial: number): Date =>
+export const dateOf = (serial: number): Date =>
   new Date(ZERO + (Math.trunc(serial) + (serial < FIRST_OF_MARCH_1900 ? 1 : 0)) * DAY);
 
 function serialOf(time: number): number {
