@@ -1,4 +1,5 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { natives } from '../exchange/natives.js';
 import { hasPrograms } from '../exchange/programs.js';
 import { workbooks } from '../exchange/workbooks.js';
 import { path } from '../paths.js';
@@ -11,12 +12,13 @@ if (!hasPrograms()) {
 }
 
 const file = path('docs/exchange.md');
-const { section, failures } = await workbooks();
+const sections = [await workbooks(), natives()];
+const failures = sections.flatMap((one) => one.failures);
 const text = `# What goes from one program to another
 
-Made by \`npm run exchange\` from the workbooks of \`tests/exchange\`; do not edit by hand. It needs LibreOffice and openpyxl.
+Made by \`npm run exchange\` from the workbooks of \`tests/exchange\` and the cases of \`tests/natives\`; do not edit by hand. It needs LibreOffice and openpyxl.
 
-${section}
+${sections.map(({ section }) => section).join('\n\n')}
 `;
 for (const one of failures) console.error(`FAILED: ${one}`);
 if (process.argv.includes('--check')) {
