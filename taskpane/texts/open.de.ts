@@ -37,6 +37,8 @@ export const open: Texts['open'] = {
   oneOf: (choices) => `Hier wird eines davon erwartet: ${choices}.`,
   parts: {
     outsideCells: (rows, columns) => `Zellen unter Zeile ${figure(rows)} oder rechts von Spalte ${figure(columns)}`,
+    longTexts:
+      'der Rest von Texten mit mehr als 32.767 Zeichen oder mit mehr Zeichen über einem Buchstaben, als eine Schrift hat',
     brokenCells: 'Zellen mit unlesbarer Adresse',
     hiddenSheets: 'das Ausblenden von Blättern (sie sind zu sehen)',
     otherSheets: 'Blätter, die nur ein Diagramm oder alte Makros enthalten',

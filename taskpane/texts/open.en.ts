@@ -38,6 +38,7 @@ export const open = {
   parts: {
     outsideCells: (rows: number, columns: number) =>
       `cells below row ${figure(rows)} or to the right of column ${figure(columns)}`,
+    longTexts: 'the rest of texts longer than 32,767 letters, or with more marks on a letter than any script has',
     brokenCells: 'cells whose address cannot be read',
     hiddenSheets: 'the hiding of sheets (they are shown)',
     otherSheets: 'sheets that hold only a chart, or old macros',

@@ -38,6 +38,8 @@ export const workbook: Texts['workbook'] = {
   left: {
     formula: (where) =>
       `Die Formel in ${where} kam zu keinem Ende und wurde angehalten. Sie bleibt, wie sie ist, mit ihrer letzten Antwort, wo sie eine hatte; wird sie geändert, wird sie wieder berechnet.`,
+    tooLarge: (where) =>
+      `Die Formel in ${where} verlangt mehr Zellen, als auf einmal berechnet werden. Sie bleibt, wie sie ist, mit ihrer letzten Antwort, wo sie eine hatte.`,
     rules: (sheet) =>
       `Die Regeln und bedingten Formate von ${sheet} kamen zu keinem Ende und wurden angehalten. Alles andere wird berechnet.`,
     all: 'Die Arbeitsmappe beschäftigt die Berechnung zu lange; sie wurde angehalten. Formeln behalten ihre letzten Antworten, bis die Seite neu geöffnet wird; Eingaben werden angenommen und gespeichert.',

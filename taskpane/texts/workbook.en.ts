@@ -33,6 +33,8 @@ export const workbook = {
   left: {
     formula: (where: string) =>
       `The formula in ${where} did not come to an end and was stopped. It stays as it stands, with its last answer where it had one; change it, and it is calculated again.`,
+    tooLarge: (where: string) =>
+      `The formula in ${where} asks for more cells than are calculated at once. It stays as it stands, with its last answer where it had one.`,
     rules: (sheet: string) =>
       `The rules and conditional formats of ${sheet} did not come to an end and were stopped. All else is calculated.`,
     all: 'The workbook keeps the calculation too busy, so it was stopped. Formulas keep their last answers until the page is opened again; entries are taken and saved.',

@@ -9,8 +9,10 @@ beforeEach(async () => {
 });
 afterEach(() => workbook.close());
 
-/** Seventeen thousand million cells. */
-const ENDLESS = 'SUM(INDIRECT("A1:XFD1048576"))';
+/** Seventeen thousand million cells, which is seen before they are gone through. */
+const VAST = 'SUM(INDIRECT("A1:XFD1048576"))';
+/** Ten thousand million products, of which nothing is seen beforehand. */
+const ENDLESS = 'SUM(ROW(A1:A100000)*TRANSPOSE(ROW(A1:A100000)))';
 /** Longer than the page waits for a sign of life from its calculation. */
 const STOPPED = { timeout: 30_000 };
 
@@ -20,6 +22,19 @@ async function drawn(): Promise<number> {
   await workbook.page.evaluate(() => new Promise((resolve) => requestAnimationFrame(resolve)));
   return performance.now() - started;
 }
+
+describe('a formula that asks for more cells than are calculated at once', () => {
+  it('is named at once; a cell without an answer shows an error, and what reads it follows', async () => {
+    await workbook.addSheet();
+    await workbook.enter('A1', `=${VAST}`);
+    await expect.poll(() => workbook.notice()).toContain(en.workbook.left.tooLarge('Sheet 1!A1'));
+    await workbook.enter('B1', '=A1+1');
+    await expect.poll(() => workbook.selected()).toContain('#CALC!');
+    await workbook.enter('A1', '=41');
+    await workbook.go('B1');
+    await expect.poll(() => workbook.selected()).toContain('42');
+  });
+});
 
 describe('a formula that does not come to an end', () => {
   it('leaves the page free where it is typed, is stopped and named; all else is calculated', async () => {
@@ -44,7 +59,7 @@ describe('a formula that does not come to an end', () => {
   it('keeps the answer that a file has for it, and the workbook before is one question away', async () => {
     await workbook.addSheet();
     await workbook.saved();
-    const line = `<c><f>${ENDLESS.replaceAll('"', '&quot;')}</f><v>7</v></c><c><f>A1+1</f><v>8</v></c><c><f>2+2</f></c>`;
+    const line = `<c><f>${ENDLESS}</f><v>7</v></c><c><f>A1+1</f><v>8</v></c><c><f>2+2</f></c>`;
     const file = zipped(partsOf({ sheets: [rows(line)], names: ['Endless'] }));
     await workbook.page
       .locator('input[type="file"]')

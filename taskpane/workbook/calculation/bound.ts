@@ -1,13 +1,11 @@
 import { ICommandService, type Univer } from '@univerjs/core';
 import {
-  ErrorType,
-  ErrorValueObject,
   ICalculateFormulaService,
   IFormulaRuntimeService,
-  Interpreter,
   IOtherFormulaManagerService,
   SetFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
+import { budget } from './budget.js';
 import { oneAtATime } from './oneAtATime.js';
 import type { Place } from './signals.js';
 
@@ -31,11 +29,16 @@ const withoutCell = (row: number, column: number) => (sheet: unknown) => {
   return { ...rows, [row]: left };
 };
 
+interface Signals {
+  at(place: Place | null): void;
+  tooLarge(place: Place): void;
+}
+
 /**
  * Lets the page know which formula is calculated, and leaves those alone that were found not to come to an end: also
  * while the engine looks for what depends on what, since it calculates addresses for that.
  */
-export function bound(univer: Univer, at: (place: Place | null) => void): (rests: readonly Place[]) => void {
+export function bound(univer: Univer, { at, tooLarge }: Signals): (rests: readonly Place[]) => void {
   const injector = univer.__getInjector();
   let rests: readonly Place[] = [];
 
@@ -58,16 +61,7 @@ export function bound(univer: Univer, at: (place: Place | null) => void): (rests
       return execute({ ...config, formulaData });
     };
     oneAtATime(injector);
-    const interpreter = injector.get(Interpreter);
-    const interpret = interpreter.execute.bind(interpreter);
-    interpreter.execute = (node) => {
-      try {
-        return interpret(node);
-      } catch {
-        // Thrown any further, it would be the end of all calculation.
-        return ErrorValueObject.create(ErrorType.CALC);
-      }
-    };
+    budget(injector, tooLarge);
     const rules = injector.get(IOtherFormulaManagerService);
     const all = rules.getOtherFormulaData.bind(rules);
     rules.getOtherFormulaData = () =>

@@ -30,16 +30,18 @@ import { lifted } from './lifted.js';
 import { rulesOf } from './rules.js';
 import type { Place } from './signals.js';
 import { tellSentences } from './tellSentences.js';
-import { type Ended, Thread } from './thread.js';
+import { Thread } from './thread.js';
 
 /** What was left uncalculated: one formula, the rules of a sheet, or everything from then on. */
 export type Left =
-  | { readonly kind: 'formula'; readonly sheet: string; readonly row: number; readonly column: number }
+  | { readonly kind: 'formula' | 'tooLarge'; readonly sheet: string; readonly row: number; readonly column: number }
   | { readonly kind: 'rules'; readonly sheet: string }
   | { readonly kind: 'all' };
 
 /** So many formulas in a row may each take their time until it ends; then nothing more is tried. */
 const MOST_IN_A_ROW = 3;
+/** So many formulas that ask for too much are told of. */
+const MOST_TOLD = 5;
 const LOCAL = { onlyLocal: true };
 
 interface Options {
@@ -52,9 +54,10 @@ interface Options {
 export function calculateElsewhere(univer: Univer, messages: Messages, { calculates, left: tell }: Options): void {
   const injector = univer.__getInjector();
   const commands = injector.get(ICommandService);
-  const thread = new Thread(ended);
+  const thread = new Thread({ ended, tooLarge });
   if (calculates) thread.begin();
   let rests: readonly Place[] = [];
+  let large: readonly Place[] = [];
   let inARow = 0;
 
   injector.add([IRPCChannelService, { useFactory: () => new ChannelService(thread) }]);
@@ -68,6 +71,7 @@ export function calculateElsewhere(univer: Univer, messages: Messages, { calcula
     const { functionsExecutedState: state } = (command.params ?? {}) as { functionsExecutedState?: number };
     if (command.id === SetFormulaCalculationNotificationMutation.id && state === FormulaExecutedStateType.SUCCESS)
       inARow = 0;
+    large = lifted(large, command);
     const left = lifted(rests, command);
     if (left.length === rests.length) return;
     rests = left;
@@ -110,7 +114,15 @@ export function calculateElsewhere(univer: Univer, messages: Messages, { calcula
     for (const mutationInfo of rules()) void remote.syncMutation({ mutationInfo }, LOCAL);
   }
 
-  function ended({ place }: Ended) {
+  /** Told once, and of the first few: they are found anew with each calculation. */
+  function tooLarge(place: Place) {
+    if (large.length === MOST_TOLD || large.some((one) => String(one) === String(place))) return;
+    large = [...large, place];
+    const [sheet, row, column] = place;
+    tell({ kind: 'tooLarge', sheet: nameOf(sheet), row, column });
+  }
+
+  function ended(place: Place | null) {
     const unit = workbook();
     if (!unit) return tell({ kind: 'all' });
     inARow += 1;

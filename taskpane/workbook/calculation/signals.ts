@@ -8,11 +8,17 @@ export type Place = readonly [sheet: string, row: number, column: number];
  * What page and thread tell each other besides the engine’s own messages: as few words as can be, since one comes
  * with each formula.
  */
-export type FromThread = { readonly at: Place | null } | { readonly pong: true } | { readonly broken: true };
+export type FromThread =
+  | { readonly at: Place | null }
+  | { readonly pong: true }
+  | { readonly broken: true }
+  /** The formula there asks for more cells than are gone through. */
+  | { readonly tooLarge: Place };
 export type ToThread = { readonly ping: true } | { readonly rests: readonly Place[] };
 
 const has = (message: unknown, ...keys: readonly string[]) =>
   typeof message === 'object' && message !== null && keys.some((key) => key in message);
 
-export const isFromThread = (message: unknown): message is FromThread => has(message, 'at', 'pong', 'broken');
+export const isFromThread = (message: unknown): message is FromThread =>
+  has(message, 'at', 'pong', 'broken', 'tooLarge');
 export const isToThread = (message: unknown): message is ToThread => has(message, 'ping', 'rests');

@@ -7,8 +7,11 @@ const SECOND = 1000;
 
 const newWorker = () => new Worker(new URL('./worker.js', import.meta.url), { name: 'calculation' });
 
-/** Why a thread was ended: it was at a formula, or elsewhere, and gave no sign of life; or it could not go on. */
-export type Ended = { readonly place: Place | null };
+interface Handlers {
+  /** It gave no sign of life, at a formula or elsewhere, or could not go on. */
+  ended(place: Place | null): void;
+  tooLarge(place: Place): void;
+}
 
 /**
  * The thread that calculates. It can be ended while it is busy, which nothing else in a page can; the next one begins
@@ -16,7 +19,7 @@ export type Ended = { readonly place: Place | null };
  */
 export class Thread {
   readonly onMessage = new Subject<unknown>();
-  readonly #ended: (why: Ended) => void;
+  readonly #handlers: Handlers;
   #worker: Worker | undefined;
   /** Kept until the thread is there to receive it. */
   #waiting: unknown[] | undefined;
@@ -24,8 +27,8 @@ export class Thread {
   #silent = 0;
   #watch = 0;
 
-  constructor(ended: (why: Ended) => void) {
-    this.#ended = ended;
+  constructor(handlers: Handlers) {
+    this.#handlers = handlers;
   }
 
   begin() {
@@ -58,7 +61,7 @@ export class Thread {
   #give() {
     const place = this.#place;
     this.end();
-    this.#ended({ place });
+    this.#handlers.ended(place);
   }
 
   #rest() {
@@ -91,6 +94,7 @@ export class Thread {
       this.#place = message.at;
       this.#expect();
     } else if ('broken' in message) this.#give();
+    else if ('tooLarge' in message) this.#handlers.tooLarge(message.tooLarge);
     else this.#rest();
   }
 }

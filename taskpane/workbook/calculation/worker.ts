@@ -34,7 +34,7 @@ injector.add([IRPCChannelService, { useFactory: () => new ChannelService(port) }
 injector.add([IRemoteInstanceService, { useClass: WebWorkerRemoteInstanceService }]);
 injector.add([DataSyncReplicaController]);
 const messages = registerCalculating(univer, { metadata: metadata('').functions, bound: bindAll(answers) });
-const rests = bound(univer, (at) => signal({ at }));
+const rests = bound(univer, { at: (at) => signal({ at }), tooLarge: (tooLarge) => signal({ tooLarge }) });
 received.pipe(filter(isToThread)).subscribe((message) => {
   if ('ping' in message) signal({ pong: true });
   else rests(message.rests);

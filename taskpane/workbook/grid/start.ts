@@ -60,9 +60,8 @@ function firstCalculation(grid: Grid): Promise<void> {
 /** What could not be calculated to its end, as a sentence. */
 function leftWords(left: Left, words: Texts['workbook']['left']): string {
   if (left.kind === 'all') return words.all;
-  return left.kind === 'rules'
-    ? words.rules(left.sheet)
-    : words.formula(`${left.sheet}!${address(left.row, left.column)}`);
+  if (left.kind === 'rules') return words.rules(left.sheet);
+  return words[left.kind](`${left.sheet}!${address(left.row, left.column)}`);
 }
 
 /** The engine with a workbook in it, ready to be typed into. */

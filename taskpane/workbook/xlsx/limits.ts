@@ -16,6 +16,8 @@ export const LIMITS = {
   cells: 400_000,
   /** Letters of all texts and formulas together: one text that many cells share counts in each. */
   characters: 20_000_000,
+  /** Letters of the text in one cell, as spreadsheet programs have it. */
+  text: 32_767,
   /** Letters of one formula, as spreadsheet programs have it. */
   formula: 8192,
   /** Operators in one formula, and calls or brackets in each other. */
@@ -29,7 +31,9 @@ export const LIMITS = {
   /** Rules for entries and conditional formats on one sheet. */
   rules: 1000,
   /** Cells of the whole workbook that have a rule for entries. */
-  ruled: 100_000,
+  ruled: 50_000,
+  /** Cells of the whole workbook that conditional formats look at, each counted as often as it has one. */
+  judged: 200_000,
 } as const;
 
 export const megabytes = (bytes: number): number => Math.ceil((bytes / MEGABYTE) * 10) / 10;

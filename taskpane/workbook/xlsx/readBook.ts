@@ -80,7 +80,7 @@ function read(bytes: Uint8Array, reading: Reading): ReadBook {
  * @param knows whether the grid calculates a native function; without it every one is taken for known.
  */
 export function readBook(bytes: Uint8Array, parse: ParseXml, words: OpenWords, knows: Knows = () => true): ReadBook {
-  const taken = { cells: 0, characters: 0, ruled: 0 };
+  const taken = { cells: 0, characters: 0, ruled: 0, judged: 0 };
   try {
     return read(bytes, { words, parse, knows, leftOut: new Set(), drawn: new Set(), names: new Map(), taken });
   } catch (cause) {

@@ -37,12 +37,24 @@ function count({ value, formula, kept }: BookCell, { taken, words }: Reading) {
   if (taken.characters > LIMITS.characters) throw new Refusal(words.characters(LIMITS.characters));
 }
 
-function bookCell(cell: XmlElement, place: Place, formulas: Formulas, shared: Shared, { leftOut }: Reading): BookCell {
+/** More marks on one letter than any script has; drawing tens of thousands takes a minute. */
+const PILED_MARKS = /(\p{M}{20})\p{M}+/gu;
+
+/** A text as long as a cell takes one, which is the limit of spreadsheet programs, too. */
+function boundText(found: Pick<BookCell, 'value' | 'error'>, { leftOut }: Reading): Pick<BookCell, 'value' | 'error'> {
+  if (typeof found.value !== 'string' || found.value.length <= 20) return found;
+  const value = found.value.slice(0, LIMITS.text).replace(PILED_MARKS, '$1');
+  if (value.length < found.value.length) leftOut.add('longTexts');
+  return { ...found, value };
+}
+
+function bookCell(cell: XmlElement, place: Place, formulas: Formulas, shared: Shared, reading: Reading): BookCell {
+  const { leftOut } = reading;
   const { format, look, align, missing = [] } = shared.shown[whole(attribute(cell, 's')) ?? 0] ?? {};
   for (const one of missing) leftOut.add(one);
   if (isRich(cell, shared.rich)) leftOut.add('richText');
   const { formula, spill, filled, kept } = formulas.read(cell, place);
-  const found = filled ? {} : cellValue(cell, shared.texts);
+  const found = filled ? {} : boundText(cellValue(cell, shared.texts), reading);
   // A day that is written out is counted as the grid counts already.
   const isCounted = shared.days > 0 && attribute(cell, 't') !== 'd';
   const turned =

@@ -75,10 +75,14 @@ export function addValidations(sheet: XmlElement, rows: Rows, reading: Reading):
   }
 }
 
+/** Formats of whole columns reach as far as anyone is likely to type: each of their cells is calculated. */
+const ROWS_FOR_ENTRIES = 1000;
+
 /** The conditional formats that hang on a formula, in Powderbook’s own two looks. */
 export function conditionsOf(
   sheet: XmlElement,
   fills: readonly (string | undefined)[],
+  rows: Rows,
   reading: Reading,
 ): SheetCondition[] {
   const found = childrenOf(sheet, 'conditionalFormatting').flatMap((block) =>
@@ -98,11 +102,17 @@ export function conditionsOf(
     const fill = fills[whole(attribute(rule, 'dxfId')) ?? -1];
     const own =
       fill === JUDGED_LOOKS.refused.fill ? 'refused' : fill === JUDGED_LOOKS.unusual.fill ? 'unusual' : undefined;
-    if (!own) reading.leftOut.add('conditionLooks');
     const { top, left } = range;
-    const bottom = Math.min(range.bottom, LIMITS.rows - 1);
+    const bottom = Math.min(range.bottom, Math.max(rows.length, ROWS_FOR_ENTRIES) - 1);
     const right = Math.min(range.right, LIMITS.columns - 1);
     if (top > bottom || left > right) return [];
+    const judged = (bottom - top + 1) * (right - left + 1);
+    if (reading.taken.judged + judged > LIMITS.judged) {
+      reading.leftOut.add('conditions');
+      return [];
+    }
+    reading.taken.judged += judged;
+    if (!own) reading.leftOut.add('conditionLooks');
     return [{ range: `${a1(top, left)}:${a1(bottom, right)}`, formula: read.formula, look: own ?? 'unusual' }];
   });
 }

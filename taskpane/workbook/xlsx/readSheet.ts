@@ -96,7 +96,7 @@ export function sheetOf(
   const rows: Rows = rowsOf(childOf(root, 'sheetData'), shared, reading);
   addValidations(root, rows, reading);
   addNotes(related(all, all.relations(part), 'comments'), rows, reading);
-  const conditions = conditionsOf(root, fills, reading);
+  const conditions = conditionsOf(root, fills, rows, reading);
   const sheet: BookSheet = {
     name,
     rows: Array.from(rows),

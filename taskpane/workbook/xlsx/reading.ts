@@ -19,5 +19,5 @@ export interface Reading {
   /** The parts of charts that were taken, in small letters. */
   readonly drawn: Set<string>;
   /** What has been taken so far, held against the limits. */
-  readonly taken: { cells: number; characters: number; ruled: number };
+  readonly taken: { cells: number; characters: number; ruled: number; judged: number };
 }

@@ -95,9 +95,11 @@ describe('a file beyond a limit', () => {
   });
 
   it('is refused where few bytes grow to very many letters', () => {
-    const texts = `<si><t>${'a'.repeat(100_000)}</t></si>`;
-    const line = '<c t="s"><v>0</v></c>'.repeat(201);
-    expect(refusalOf(readParts(partsOf({ sheets: [rows(line)], texts })))).toBe(words.characters(LIMITS.characters));
+    const texts = `<si><t>${'a'.repeat(32_000)}</t></si>`;
+    const line = '<c t="s"><v>0</v></c>'.repeat(210);
+    expect(refusalOf(readParts(partsOf({ sheets: [rows(line, line, line)], texts })))).toBe(
+      words.characters(LIMITS.characters),
+    );
   });
 
   it('is refused where it has too many cells', () => {
@@ -105,6 +107,26 @@ describe('a file beyond a limit', () => {
     const answer = readParts(partsOf({ sheets: [`<sheetData>${line.repeat(LIMITS.cells / 250 + 1)}</sheetData>`] }));
     expect(refusalOf(answer)).toBe(words.cells(LIMITS.cells));
   }, 60_000);
+
+  it('loses what is beyond the letters of one cell, or piled upon one letter, and says so', () => {
+    const text = (inside: string) => `<c t="inlineStr"><is><t>${inside}</t></is></c>`;
+    const line = `${text('a'.repeat(40_000))}${text(`e${'\u0301'.repeat(20_000)}`)}${text('Café, 20 g/hL, long enough')}`;
+    const { book, leftOut } = opened({ sheets: [rows(line)] });
+    expect(book.sheets[0]?.rows[0]?.map((cell) => String(cell?.value).length)).toEqual([LIMITS.text, 21, 26]);
+    expect(leftOut).toEqual([words.parts.longTexts]);
+  });
+
+  it('loses conditional formats over more cells than are looked at, and says so', () => {
+    const format = (where: string) =>
+      `<conditionalFormatting sqref="${where}"><cfRule type="expression" priority="1"><formula>A1&gt;1</formula></cfRule></conditionalFormatting>`;
+    const cells = rows('<c><v>1</v></c>');
+    // Whole columns reach as far as the sheet is used, and a thousand rows at least.
+    const whole = opened({ sheets: [cells + format('A1:B1048576')] });
+    expect(whole.book.sheets[0]?.conditions?.map(({ range }) => range)).toEqual(['A1:B1000']);
+    const vast = opened({ sheets: [cells + format('A1:IV1048576')] });
+    expect(vast.book.sheets[0]?.conditions).toBeUndefined();
+    expect(vast.leftOut).toEqual([words.parts.conditions]);
+  });
 
   it('loses cells beyond the last row or column, and says so', () => {
     const far = '<row r="1048576"><c r="A1048576"><v>1</v></c></row>';
