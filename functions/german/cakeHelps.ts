@@ -152,4 +152,6 @@ export const cakeHelps: Readonly<Record<string, string>> = {
     'Exponent der Laufprotokolle (FITCAKES); die Permeabilitäten sind dann die bei 1 bar. 0 für einen starren Kuchen.',
   'Dry, and not counted in the load: what lies under the cake on a round septum, where it widens the cake. Its own pressure drop belongs to the medium.':
     'Trocken und in der Auflage nicht gezählt: was auf runder Stützschicht unter dem Kuchen liegt und ihn weiter macht. Sein eigener Druckabfall gehört zum Filtermittel.',
+  'Of the runs that the permeabilities were fitted on; 0 (as is a blank cell) where you do not say.':
+    'Der Läufe, an die die Permeabilitäten angepasst wurden; 0 (wie eine leere Zelle), wenn Sie nichts angeben.',
 };

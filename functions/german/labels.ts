@@ -140,4 +140,6 @@ export const labels: Readonly<Record<string, string>> = {
   Runs: 'Läufe',
   'Rise read until': 'Anstieg gelesen bis',
   'Rise read from': 'Anstieg gelesen ab',
+  'Least body feed run': 'Kleinste gefahrene Dosage',
+  'Most body feed run': 'Größte gefahrene Dosage',
 };

@@ -1,6 +1,7 @@
 import { calculation } from '../core/calculation.js';
 import { isNoAnswer } from '../core/evaluate.js';
 import { figure } from '../core/wording.js';
+import { bodyFeed } from '../quantities.js';
 import { costOf } from './cost.js';
 import { EXAMPLE } from './example.js';
 import { type Costed, leastCost, runsOf, type Span, stretch } from './feed.js';
@@ -13,15 +14,40 @@ import { MIX_SOURCES } from './sources.js';
 const FLAT = 0.01;
 const NOTHING = 0.001;
 
+const ran = { ...bodyFeed, preset: 0 } as const;
+
+/** The feeds that the permeabilities were fitted on. */
+const TRIED = {
+  triedLeast: {
+    ...ran,
+    label: 'Least body feed run',
+    help: 'Of the runs that the permeabilities were fitted on; 0 (as is a blank cell) where you do not say.',
+  },
+  triedMost: {
+    ...ran,
+    label: 'Most body feed run',
+    help: 'Of the runs that the permeabilities were fitted on; 0 (as is a blank cell) where you do not say.',
+  },
+} as const;
+
+/** Whether the answer lies where nobody ran; a span without upper end was not given. */
+function beyond(feed: number, triedLeast: number, triedMost: number): readonly string[] {
+  if (triedMost === 0 || (feed >= triedLeast && feed <= triedMost)) return [];
+  return [
+    `Outside the feeds that were run, ${figure(triedLeast, 'g/hL')} to ${figure(triedMost, 'g/hL')}: a guess of the model until a trial is run there.`,
+  ];
+}
+
 const percent = (share: number): string => `${Number((100 * share).toPrecision(2))} %`;
 
-function remark({ run, cost }: Costed, { from, to }: Span, today: number): string {
+function remark({ run, cost }: Costed, { from, to }: Span, today: number, outside: readonly string[]): string {
   const bound =
     run.bodyFeed === from
       ? ['At the least body feed allowed: clarity, not cost, sets the feed.']
       : run.bodyFeed === to
         ? [`Cost still falls at the most body feed allowed, ${figure(to, 'g/hL')}.`]
         : [];
+  bound.push(...outside);
   const gain = today - cost;
   if (gain < -NOTHING * cost) return [...bound, 'Today’s feed lies outside the range and costs less.'].join(' ');
   if (gain <= NOTHING * cost) return [...bound, 'Nothing to gain: today’s feed costs as little.'].join(' ');
@@ -32,7 +58,7 @@ export const bestFeed = calculation({
   id: 'BESTFEED',
   summary: 'The body feed of least cost per hL.',
   question: 'Which body feed filters at the least cost?',
-  inputs: { labels: planInput(COST_GROUPS), ...feedSpan },
+  inputs: { labels: planInput(COST_GROUPS), ...feedSpan, ...TRIED },
   output: {
     kind: 'report',
     fields: {
@@ -51,8 +77,12 @@ export const bestFeed = calculation({
   sources: MIX_SOURCES,
   cautions: ['pressure', 'dust'],
   example: { given: { labels: EXAMPLE }, result: { end: 'pressure and cake space' } },
-  refuse: spanRefusal,
-  compute: ({ labels: { values }, least, most }) => {
+  refuse: (given) =>
+    spanRefusal(given) ??
+    (given.triedMost < given.triedLeast
+      ? `${TRIED.triedMost.label} must not lie below ${TRIED.triedLeast.label}.`
+      : undefined),
+  compute: ({ labels: { values }, least, most, triedLeast, triedMost }) => {
     const runs = runsOf(values);
     if (isNoAnswer(runs)) return runs;
     const span = { from: least, to: most };
@@ -68,7 +98,7 @@ export const bestFeed = calculation({
       today,
       from: flat.from,
       to: flat.to,
-      remark: remark(best, span, today),
+      remark: remark(best, span, today, beyond(best.run.bodyFeed, triedLeast, triedMost)),
     };
   },
 });

@@ -3,9 +3,10 @@ import { dosing } from '../../src/sheets/dosing.js';
 import { OFFERS } from '../../src/sheets/quotes/offers.js';
 import { quotes } from '../../src/sheets/quotes.js';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
-import { NEW_LOG, OLD_LOG } from '../../src/sheets/trial/logs.js';
+import { FEED_TRIALS, NEW_LOG, OLD_LOG } from '../../src/sheets/trial/logs.js';
 import { trial } from '../../src/sheets/trial.js';
 import { year } from '../../src/sheets/year.js';
+import { reportOf } from '../cake/log.js';
 import { type Calculated, calculateStarter } from '../workbook/headless.js';
 
 // One book at a time: the engine keeps what it read by the names of book and sheet, and here they are all alike.
@@ -49,6 +50,16 @@ describe('a starter sheet whose figures are changed', () => {
     const read = [`B${report}`, `B${report + 2}`, `B${rowOf(dosing, 'What ends the run')}`, dosing.names.watchSlurry];
     expect(read.map(shown)).toEqual(read.map(() => '#VALUE!'));
     expect(book.at(`B${report}`).message).toMatch(/Viscosity at filter must be from 0.1 to 1000 mPa·s/);
+  });
+
+  it('takes the trials as run on a candle once a radius stands there, as FITFEED does with their hours', async () => {
+    book = await calculateStarter(trial);
+    const flat = shown(trial.names.oldFittedAid);
+    await book.enter(trial.names.trialRadius ?? '', 15);
+    const read = [FEED_TRIALS.map(([feed = 0]) => feed * 0.995), FEED_TRIALS.map(([, rise]) => rise)];
+    const report = reportOf('FITFEED', ...read, 5, 2.8, 25, 300, 0, 1, 15, 796, 8);
+    expect(shown(trial.names.oldFittedAid)).toBeCloseTo(report['Aid permeability darcy'] as number, 9);
+    expect(shown(trial.names.oldFittedAid)).toBeLessThan(flat as number);
   });
 
   it('gives no verdict on a log that is refused', async () => {

@@ -12,6 +12,7 @@ export const NOISE = { bar: 0.1, rise: 0.02 } as const;
 const SEEDS = { logs: [11, 12], trials: 13 } as const;
 const MINUTES = 15;
 const READINGS = 34;
+const TRIAL_HOURS = 8;
 
 const permeabilities = {
   aidPermeability: nowOf('aidPermeability'),
@@ -56,11 +57,11 @@ export function loggedRun(run: 0 | 1): number[][] {
   });
 }
 
-/** The feed trials as they would have been noted: body feed as bought, rise in bar/h. */
+/** The feed trials as they would have been noted: body feed as bought, rise in bar/h, hours of the reading. */
 export function feedTrials(): number[][] {
   const next = triangular(SEEDS.trials);
   return TRIAL_FEEDS.map((feed) => {
     const rise = figureOf(feedRise, { ...filter, ...permeabilities, dose: dryFeed(feed) });
-    return [feed, rounded(rise * (1 + NOISE.rise * (next() - 0.5)), 4)];
+    return [feed, rounded(rise * (1 + NOISE.rise * (next() - 0.5)), 4), TRIAL_HOURS];
   });
 }

@@ -8,15 +8,18 @@ import { reportLines } from '../reports.js';
 import { feedTable } from './feedTable.js';
 import { columns, computed } from './lines.js';
 
-const fitCall = (at: At): string =>
-  call(fitFeed.id, [
-    at('trialDryFeeds'),
-    at('trialRises'),
-    at('oldFlux'),
-    at('oldViscosity'),
-    at('oldBeerSolids'),
-    at('trialDensity'),
-  ]);
+const READ = ['trialDryFeeds', 'trialRises', 'oldFlux', 'oldViscosity', 'oldBeerSolids', 'trialDensity'] as const;
+const ON_CANDLE = ['trialRadius', 'trialDryPrecoat', 'trialHours'] as const;
+
+/** None dosed, and so a permeability that is not read. */
+const NO_STABILISER = ['0', '1'];
+
+/** On a flat septum nobody needs to have noted the hours. */
+const fitCall = (at: At): string => {
+  const read = READ.map(at);
+  const onCandle = call(fitFeed.id, [...read, ...NO_STABILISER, ...ON_CANDLE.map(at)]);
+  return `IF(${at('trialRadius')}>0,${onCandle},${call(fitFeed.id, read)})`;
+};
 
 /** The other parts' shares and permeabilities stand in two rows each, as PARTPERMEABILITY takes them. */
 const SIDES = ['old', 'new'] as const;

@@ -1,8 +1,11 @@
 import { cakePermeability } from '../../cake/cakePermeability.js';
+import { cakePressure } from '../../cake/cakePressure.js';
 import { fitFeed } from '../../cake/fitFeed.js';
 import { fitRun } from '../../cake/fitRun.js';
 import { riseRate } from '../../cake/riseRate.js';
 import { cakeSolids } from '../../feed/cakeSolids.js';
+import { precoatMass } from '../../feed/precoatMass.js';
+import { sameSolids } from '../../moisture/sameSolids.js';
 import { call, remarksIn } from '../formula.js';
 import { type At, gap, heading, type Line, type Mark, markedFirst } from '../layout.js';
 import { reportLines } from '../reports.js';
@@ -25,6 +28,15 @@ export const runLines: readonly Line[] = [
   input(both('StabiliserMoisture'), cakeSolids, 'stabiliserMoisture', RUNS.stabiliserMoisture),
   input(both('BeerSolids'), fitFeed, 'beerSolids', [nowOf('beerSolids'), nowOf('beerSolids')]),
   input('trialDensity', cakePermeability, 'density', nowOf('cakeDensity')),
+  input('trialRadius', fitRun, 'septumRadius', nowOf('septumRadius')),
+  input('trialPrecoat', precoatMass, 'load', nowOf('precoatLoad')),
+  computed(
+    'trialDryPrecoat',
+    'Precoat load, dry',
+    (at) => `=${call(sameSolids.id, [at('trialPrecoat'), at('trialAidMoisture'), '0'])}`,
+    fitRun.inputs.precoatLoad.unit,
+    'precoat load less its moisture; it matters on a candle only',
+  ),
   computed(
     both('Flux'),
     fitFeed.inputs.flux.label,
@@ -59,14 +71,18 @@ export const runLines: readonly Line[] = [
   ),
 ];
 
+/** The septum on which the cake grows, as FITRUN and CAKEPRESSURE take it. */
+const SEPTUM = ['trialRadius', 'trialDensity', 'trialDryPrecoat'] as const;
+
 const fitCall = (at: At, side: string): string =>
   call(fitRun.id, [
     ...['Volumes', 'Bars'].map((key) => at(side + key)),
     at('trialArea'),
     ...['Flow', 'Viscosity', 'Solids'].map((key) => at(side + key)),
+    ...SEPTUM.map(at),
   ]);
 
-/** Both ends of the fitted line, which is straight: enough to draw it. */
+/** Both ends of the fitted line: enough to draw it where it is straight, as on a flat septum. */
 const ends = [
   ['First', 'MIN'],
   ['Last', 'MAX'],
@@ -75,8 +91,13 @@ const ends = [
 const marksOf = (key: string): Record<string, Mark> =>
   Object.fromEntries(BOTH.map((run) => [`ends.${key}.${run}`, { column: run + 1, rows: ends.length }]));
 
-const line = (at: At, run: number, volume: string) =>
-  `${at(`fit.start.${run}`)}+${at(`fit.risePerHl.${run}`)}*${volume}`;
+/** Fitted pressure drop after so much beer: the start, and the cake that was laid since. */
+export const fittedAt = (at: At, run: 0 | 1, volume: string): string => {
+  const side = SIDES[run];
+  const load = `${at(`${side}Solids`)}/1000*${volume}/${at('trialArea')}`;
+  const flowing = [at(`${side}Flux`), at(`${side}Viscosity`), load, at(`fit.resistance.${run}`), '0', '0'];
+  return `${at(`fit.start.${run}`)}+${call(cakePressure.id, [...flowing, ...SEPTUM.map(at)])}`;
+};
 
 const endLines: readonly Line[] = [
   ...markedFirst(
@@ -96,9 +117,9 @@ const endLines: readonly Line[] = [
       computed(
         both(`Fit${which}`),
         `Fitted pressure drop at the ${which.toLowerCase()} reading`,
-        (at) => SIDES.map((side, run) => `=${line(at, run, at(`${side}Volume${which}`))}`),
+        (at) => BOTH.map((run) => `=${fittedAt(at, run, at(`${SIDES[run]}Volume${which}`))}`),
         'bar',
-        'start pressure drop + rise × volume',
+        'start pressure drop + that of the cake laid until then',
       ),
     ),
     marksOf('bar'),

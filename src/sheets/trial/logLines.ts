@@ -3,6 +3,7 @@ import { riseRate } from '../../cake/riseRate.js';
 import { declaredInput, inputCell, spilled, text, unitOf } from '../cells.js';
 import { judgement } from '../formula.js';
 import { type At, gap, type Line, type Mark, note, titles, units } from '../layout.js';
+import { fittedAt } from './fitLines.js';
 import { NEW_LOG, OLD_LOG } from './logs.js';
 
 /** Readings that a log has room for. */
@@ -33,8 +34,8 @@ const marks: Readonly<Record<string, Mark>> = Object.fromEntries([
 ]);
 
 /** The fitted line at each reading; nothing where there is none. */
-const fitted = (at: At, side: string, which: number): string =>
-  `=IF(LEN(${at(`${side}Bars`)})=0,"",${at(`fit.start.${which}`)}+${at(`fit.risePerHl.${which}`)}*${at(`${side}Volumes`)})`;
+const fitted = (at: At, side: string, which: 0 | 1): string =>
+  `=IF(LEN(${at(`${side}Bars`)})=0,"",${fittedAt(at, which, at(`${side}Volumes`))})`;
 
 const reading = (row: number): Line => ({
   ...(row === 0 ? { marks, judged } : {}),
@@ -45,7 +46,7 @@ const reading = (row: number): Line => ({
     text('', 'note'),
     ...SIDES.map((side, which) => ({
       ...spilled('bar'),
-      ...(row === 0 ? { formula: fitted(at, side, which) } : {}),
+      ...(row === 0 ? { formula: fitted(at, side, which === 0 ? 0 : 1) } : {}),
     })),
     ...SIDES.flatMap((side) =>
       KEYS.map((key, index) => ({

@@ -74,12 +74,12 @@ export const NEW_LOG: readonly (readonly number[])[] = [
   [8.25, 1980, 3.43],
 ];
 
-/** Body feed as bought in g/hL and pressure rise in bar/h of runs without stabiliser, made in the same way. */
+/** Body feed as bought in g/hL, pressure rise in bar/h and the hours over which it was read, of runs without stabiliser, made in the same way. */
 export const FEED_TRIALS: readonly (readonly number[])[] = [
-  [50, 0.4965],
-  [70, 0.3836],
-  [90, 0.343],
-  [110, 0.32],
-  [140, 0.3098],
-  [170, 0.3101],
+  [50, 0.4965, 8],
+  [70, 0.3836, 8],
+  [90, 0.343, 8],
+  [110, 0.32, 8],
+  [140, 0.3098, 8],
+  [170, 0.3101, 8],
 ];

@@ -16,6 +16,8 @@ const ABOVE: Readonly<Partial<Record<PlanKey, readonly [string, string]>>> = {
   area: ['trialArea', 'trialArea'],
   flow: ['oldFlow', 'newFlow'],
   viscosity: ['oldViscosity', 'newViscosity'],
+  septumRadius: ['trialRadius', 'trialRadius'],
+  precoatLoad: ['trialPrecoat', 'trialPrecoat'],
   startPressure: ['fit.start.0', 'fit.start.1'],
   bodyFeed: ['oldFeed', 'newFeed'],
   aidMoisture: ['trialAidMoisture', 'trialAidMoisture'],
@@ -41,14 +43,16 @@ const costs = (key: PlanKey): boolean => {
 
 const plan: PlanFigures = Object.fromEntries(STATED.filter(costs).map((key) => [key, figuresOf(key)]));
 
+const SPAN = [bestFeed.inputs.least.preset, bestFeed.inputs.most.preset].map(String);
+
+/** The feeds that were run. */
+const tried = (at: At): readonly string[] => ['MIN', 'MAX'].map((end) => `${end}(${at('trialFeeds')})`);
+
 const POINTS = 21;
 const PICTURE = { column: 6, rows: POINTS + 1 };
 
 const curveOf = (at: At, column: number): string =>
-  call(feedCurve.id, [
-    ...[at('plan.labels'), at(`plan.${column}`)],
-    ...[feedCurve.inputs.least.preset, feedCurve.inputs.most.preset, POINTS].map(String),
-  ]);
+  call(feedCurve.id, [...[at('plan.labels'), at(`plan.${column}`)], ...[...SPAN, `${POINTS}`]]);
 
 const COST = Object.keys(feedCurve.output.fields).indexOf('cost') + 1;
 
@@ -77,7 +81,7 @@ export const bestFeedLines: readonly Line[] = [
   gap,
   heading('Body feed of least cost'),
   ...reportLines(columns, 'best', bestFeed, (at) =>
-    [0, 1].map((column) => call(bestFeed.id, [at('plan.labels'), at(`plan.${column}`)])),
+    [0, 1].map((column) => call(bestFeed.id, [at('plan.labels'), at(`plan.${column}`), ...SPAN, ...tried(at)])),
   ),
   gap,
   heading('Cost over the body feed: old powder, and the cost with the new one in the last column'),

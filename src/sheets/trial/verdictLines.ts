@@ -85,13 +85,25 @@ const comparison = (compared: Compared): readonly Line[] => {
   ];
 };
 
-export const answerLines: readonly Line[] = answer(
-  COMPARED.map(
+/** What to dose next, and what the report of the best feed has to say of it. */
+const bestFeedAnswer: Line = {
+  cells: (at) => [
+    text('Best body feed', 'label'),
+    {
+      formula: `=ROUND(${at('best.bodyFeed.1')},0)&" g/hL with the new powder. "&${at('best.remark.1')}`,
+      style: 'heading',
+    },
+  ],
+};
+
+export const answerLines: readonly Line[] = answer([
+  ...COMPARED.map(
     ({ key, what }): Line => ({
       cells: (at) => [text(what, 'label'), { formula: `=${at(`${key}Verdict`)}`, style: 'heading' }],
     }),
   ),
-);
+  bestFeedAnswer,
+]);
 
 export const verdictLines: readonly Line[] = [
   heading('Verdict on the new powder'),
