@@ -62,7 +62,8 @@ function series(example: readonly number[] = [], input: Bounds, { length, readin
   }
   const rows = Math.min(example.length, Math.max(length, 4));
   return some(fc.double({ min: 0.99, max: 1.01, noNaN: true }), rows).map((factors) =>
-    column(factors.map((factor, row) => factor * (example[row] as number))),
+    // A number of a thing, such as of a run, stays whole: disturbed, each row would be a thing of its own.
+    column(factors.map((factor, row) => (input.unit === '' ? 1 : factor) * (example[row] as number))),
   );
 }
 
