@@ -5,6 +5,14 @@ import { mountPane } from './mount.js';
 /** Excel's own language where there is one; its numbers follow it. */
 const localeOf = (): string => Office.context?.contentLanguage || Office.context?.displayLanguage || navigator.language;
 
+/**
+ * Outside Excel nothing more is wanted of office.js, and what it has put off would ask a host of Microsoft's for a page
+ * that collects telemetry. This page has no timers of its own there.
+ */
+function forgetWhatIsPutOff(): void {
+  for (let timer = window.setTimeout(() => {}); timer > 0; timer -= 1) window.clearTimeout(timer);
+}
+
 async function start(element: HTMLElement): Promise<void> {
   const { host } = await Office.onReady();
   const locale = localeOf();
@@ -12,6 +20,7 @@ async function start(element: HTMLElement): Promise<void> {
   if (host === Office.HostType.Excel) {
     return mountPane(element, excelHost(), locale);
   }
+  forgetWhatIsPutOff();
   const texts = await loadTexts(locale);
   const main = document.createElement('main');
   main.className = 'pb-pane pb-outside';
