@@ -1,10 +1,8 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { en } from '../../taskpane/texts/en.js';
 import { readOf } from '../workbook/xlsx/handMade.js';
-import { gridReady, openWorkbook } from './workbookPage.js';
+import { openFile, savedFile } from './files.js';
+import { openWorkbook } from './workbookPage.js';
 
 let workbook: Awaited<ReturnType<typeof openWorkbook>>;
 beforeEach(async () => {
@@ -12,29 +10,15 @@ beforeEach(async () => {
 });
 afterEach(() => workbook.close());
 
-async function save(way: keyof typeof en.save.ways = 'formulas', name = 'Powderbook.xlsx'): Promise<Buffer> {
-  await workbook.page.getByRole('button', { name: en.save.button }).click();
-  await workbook.page.getByRole('radio', { name: en.save.ways[way].label }).check();
-  const [download] = await Promise.all([workbook.page.waitForEvent('download'), workbook.confirm(en.save.confirm)]);
-  expect(download.suggestedFilename()).toBe(name);
-  // The browser is another process: the file is copied from there.
-  const folder = mkdtempSync(join(tmpdir(), 'powderbook-'));
-  const file = join(folder, 'saved.xlsx');
-  await download.saveAs(file);
-  const bytes = readFileSync(file);
-  rmSync(folder, { recursive: true });
+async function save(way: keyof typeof en.save.ways = 'formulas', expected = 'Powderbook.xlsx'): Promise<Buffer> {
+  const { name, bytes } = await savedFile(workbook.page, way);
+  expect(name).toBe(expected);
   return bytes;
 }
 
 /** Opens a saved file in the place of the workbook, and shows its second sheet. */
 async function openAgain(file: Buffer) {
-  const left = workbook.page.waitForEvent('load');
-  await workbook.page
-    .locator('input[type="file"]')
-    .setInputFiles({ name: 'Powderbook.xlsx', mimeType: 'application/octet-stream', buffer: file });
-  await workbook.confirm(en.open.confirm);
-  await left;
-  await gridReady(workbook.page);
+  await openFile(workbook.page, 'Powderbook.xlsx', file);
   const [, own = ''] = await workbook.tabs();
   await workbook.show(own);
 }

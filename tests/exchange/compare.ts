@@ -43,7 +43,9 @@ export function differences(before: readonly Fact[], after: readonly Fact[]): Di
     const [was, is] = [old.get(key) ?? [], now.get(key) ?? []];
     const [{ kind, where }] = [...was, ...is] as [Fact];
     const [one, other] = [was, is].map((facts) => facts.map(({ what }) => what).sort()) as [string[], string[]];
-    return same(kind, where, one, other) ? [] : [{ kind, where, before: one, after: other }];
+    // A file that was never calculated has no answers yet.
+    const first = kind === 'value' && was.length === 0 && old.has(`formula ${where}`);
+    return first || same(kind, where, one, other) ? [] : [{ kind, where, before: one, after: other }];
   });
 }
 

@@ -104,7 +104,7 @@ def look_of(cell):
     font, fill, line, side = cell.font, cell.fill, cell.border, cell.alignment
     # A pattern's colour, or the word "gradient": only whether it stays the same matters here.
     ground = f"{fill.fill_type} {fill.fgColor.rgb}" if getattr(fill, "fill_type", None) in ("solid", None) else str(fill.fill_type)
-    marks = [font.b, font.i, font.u or "", font.strike, font.sz, font.name, font.vertAlign or ""]
+    marks = [font.b, font.i, font.u or "", font.strike, font.sz or 11.0, font.name or "Calibri", font.vertAlign or ""]
     lines = [getattr(getattr(line, name), "style", None) or "" for name in ("left", "right", "top", "bottom")]
     return {
         "number format": cell.number_format,

@@ -30,7 +30,7 @@ function contentOf(cell: Element, format: string | undefined, { texts, from1904 
   const content = at(cell, 'v')?.textContent ?? undefined;
   if (kind === 's' || kind === 'inlineStr') return `text ${JSON.stringify(plain(textOf(cell, texts)))}`;
   if (kind === 'str') return `text ${JSON.stringify(content ?? '')}`;
-  if (content === undefined) return undefined;
+  if (!content) return undefined;
   if (kind === 'b') return content === '1' ? 'TRUE' : 'FALSE';
   if (kind === 'e') return content;
   const number =

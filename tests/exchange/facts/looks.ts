@@ -15,7 +15,7 @@ const colourOf = (element: Element | undefined): string => {
 function fontWords(font: Element | undefined): string {
   const mark = (name: string, word: string) => {
     const found = at(font, name);
-    const value = said(found, 'val') ?? '1';
+    const value = (said(found, 'val') ?? '1').replace('true', '1').replace('false', '0');
     return found && value !== '0' && value !== 'none'
       ? value === '1' || value === 'single'
         ? word
@@ -55,7 +55,7 @@ const borderWords = (border: Element | undefined): string =>
     .flatMap((side) =>
       (said(side, 'style') ?? 'none') === 'none'
         ? []
-        : [`${side.localName} ${said(side, 'style')} ${colourOf(at(side, 'color'))}`],
+        : [`${side.localName} ${said(side, 'style')} ${colourOf(at(side, 'color')) || '000000'}`],
     )
     .sort()
     .join(', ');

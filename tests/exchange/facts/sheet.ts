@@ -3,6 +3,13 @@ import { drawingFacts } from './charts.js';
 import type { Fact, FactKind } from './fact.js';
 import { at, below, everywhere, type FileParts, isOn, said } from './parts.js';
 
+/** Marks of an element that are set. */
+const marks = (element: Element | undefined): string =>
+  Array.from(element?.attributes ?? [])
+    .flatMap(({ name, value }) => (isOn(value) && name !== 'gridLinesSet' ? [name] : []))
+    .sort()
+    .join(', ');
+
 const attributes = (element: Element | undefined, ...left: readonly string[]): string =>
   Array.from(element?.attributes ?? [])
     .filter(({ name }) => !left.includes(name))
@@ -75,7 +82,7 @@ function printFacts(root: Element, sheet: string): Fact[] {
           : '',
     ),
     ...fact('margins', attributes(at(root, 'pageMargins'))),
-    ...fact('options', attributes(at(root, 'printOptions'))),
+    ...fact('options', marks(at(root, 'printOptions'))),
     ...below(at(root, 'headerFooter')).flatMap((one) => fact(one.localName ?? '', one.textContent ?? '')),
     ...fact('breaks', breaks.join(', ')),
   ];
