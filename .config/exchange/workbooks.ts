@@ -1,29 +1,16 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
-import { type Difference, differences, type Judged, judged, type Notice } from '../../tests/exchange/compare.js';
+import { differences, judged, type Notice } from '../../tests/exchange/compare.js';
 import { factsIn } from '../../tests/exchange/facts/workbook.js';
 import { flat } from '../../tests/exchange/made/flat.js';
 import { CORPUS } from '../../tests/exchange/made/index.js';
 import { large } from '../../tests/exchange/made/large.js';
 import { bytesOfMade } from '../../tests/exchange/make.js';
 import { bundledForNode } from '../forNode.js';
+import type { Compared } from './compared.js';
 import { factsByOpenpyxl, makeByOpenpyxl, recalculated } from './programs.js';
 import { workbooksPage } from './workbooksPage.js';
-
-export interface Compared {
-  readonly name: string;
-  readonly maker: string;
-  readonly facts: number;
-  readonly differences: readonly Judged[];
-  /** What openpyxl reads otherwise. */
-  readonly openpyxl: readonly Judged[];
-  /** What changes when the saved file is opened and saved once more. */
-  readonly second: readonly Difference[];
-  /** Values that LibreOffice calculated from the file and from the saved one, and where they are not the same. */
-  readonly calculated: number;
-  readonly otherwise: readonly Difference[];
-}
 
 interface Given {
   readonly name: string;

@@ -4,7 +4,7 @@ import { inWords, type Judged, type Notice } from '../../tests/exchange/compare.
 import { KINDS } from '../../tests/exchange/facts/fact.js';
 import { isSilentYet } from '../../tests/exchange/silentYet.js';
 import { table } from '../scripts/table.js';
-import type { Compared } from './workbooks.js';
+import type { Compared } from './compared.js';
 
 const phrase = (notice: Notice): string => {
   const words = en.open.parts[notice];

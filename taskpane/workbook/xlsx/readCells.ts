@@ -48,6 +48,9 @@ function boundText(found: Pick<BookCell, 'value' | 'error'>, { leftOut }: Readin
   return { ...found, value };
 }
 
+/** Whether a number counts days; a part of one day is a time, except that the first day of a count is 0. */
+const isDayNumber = (value: number): boolean => value >= 1 || value === 0;
+
 function bookCell(cell: XmlElement, place: Place, formulas: Formulas, shared: Shared, reading: Reading): BookCell {
   const { leftOut } = reading;
   const { format, look, align, missing = [] } = shared.shown[whole(attribute(cell, 's')) ?? 0] ?? {};
@@ -58,7 +61,7 @@ function bookCell(cell: XmlElement, place: Place, formulas: Formulas, shared: Sh
   // A day that is written out is counted as the grid counts already.
   const isCounted = shared.days > 0 && attribute(cell, 't') !== 'd';
   const turned =
-    isCounted && !formula && typeof found.value === 'number' && found.value >= 1 && format && isDate(format)
+    isCounted && !formula && typeof found.value === 'number' && isDayNumber(found.value) && format && isDate(format)
       ? { value: found.value + shared.days }
       : {};
   return {
