@@ -61,7 +61,7 @@ export const questions: Readonly<Record<string, string>> = {
   'What pressure drop does this cake take at this flow?':
     'Welchen Druckabfall macht dieser Kuchen bei diesem Durchfluss?',
   'How fast does the pressure rise?': 'Wie schnell steigt der Druck?',
-  'What does my log say about cake and precoat?': 'Was sagt mein Protokoll über Kuchen und Voranschwemmung?',
+  'What does my trial log say about cake and precoat?': 'Was sagt mein Protokoll über Kuchen und Voranschwemmung?',
   'How do cake and cloth resist, by my leaf test?': 'Wie widerstehen Kuchen und Tuch nach meinem Blatttest?',
   'How compressible is my cake?': 'Wie kompressibel ist mein Kuchen?',
   'How permeable are filter aid and beer solids in my cake?':

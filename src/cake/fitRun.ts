@@ -42,7 +42,7 @@ function against(volumes: Float64Array, loadPerVolume: number, septum: Septum, p
 export const fitRun = calculation({
   id: 'FITRUN',
   summary: 'Cake resistance and start pressure from the log of a run at constant flow.',
-  question: 'What does my log say about cake and precoat?',
+  question: 'What does my trial log say about cake and precoat?',
   inputs: {
     volumes: { ...volumeLog, least: 3 },
     bars: { ...pressureLog, least: 3 },

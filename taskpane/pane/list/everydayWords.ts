@@ -2,7 +2,7 @@
 export const PASSED_OVER: ReadonlySet<string> = new Set(
   `a about all am an and any are as at be by can could did do does enough for from get give go goes going had has have
   gets how i if in into is many much new old often per reach reaches it its just know me must my need now of off on
-  one or our out please set should so some take tell than that the their them then there they this to too use want
+  one or our out please read set should so some take tell than that the their them then there they this to too use want
   was we what when where which who why will with would you your
   aber als am an ein einstellen neu neue neuen neuer neues stelle stellen viel viele auf aus bei bin brauche braucht
   das dem den der des die dies eine einem einen einer er es fur hat ich ihr im in ist kann man mein meine meinem
