@@ -150,3 +150,25 @@ describe('a typed formula over which the grid would stand still', () => {
     },
   );
 });
+
+describe('a long text that begins as a number does', () => {
+  const row = (one: string, times = 3000) => one.repeat(times);
+
+  // A second is what the page may stand still at most; each takes some milliseconds.
+  it.each([
+    ['a sign, spaces, a digit and spaces', `-${row(' ')}1${row(' ')}x`],
+    ['a sign, spaces and a letter', `-${row(' ')}x`],
+    ['digits, spaces and a letter', `${row('1')}${row(' ')}x`],
+    ['a sign, spaces, a mark and digits apart', `-${row(' ', 20_000)}.1 1`],
+  ])('is a text at once: %s', (_, typed) => {
+    const start = performance.now();
+    expect(value(typed, 'en-GB')).toBe('text');
+    expect(performance.now() - start).toBeLessThan(500);
+  });
+
+  it('is a number still with spaces after its sign, before its percent sign and around its exponent', () => {
+    expect(value('-  3.5', 'en-GB')).toBe(-3.5);
+    expect(value('65   %', 'en-GB')).toBe(0.65);
+    expect(value('1e3 %', 'en-GB')).toBe(10);
+  });
+});

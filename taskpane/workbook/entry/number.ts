@@ -8,7 +8,10 @@ export type NumberEntry =
 
 /** A sheet keeps 15 digits; a longer number is a batch or order number and stays text. */
 const MOST_DIGITS = 15;
-const LOOKS_NUMERIC = /^[+\-−]?\s*[\d.,'’\s]*\d[\d.,'’\s]*(?:e[+-]?\d+)?\s*%?$/iu;
+/** Each character fits one place of it alone: where two places take spaces, a long row of them is tried for seconds. */
+const LOOKS_NUMERIC = /^[+\-−]?(?=[.,'’\s]*\d)[\d.,'’\s]+(?:e[+-]?\d+\s*)?%?$/iu;
+/** Characters of a text that may still be a number. */
+const LONGEST = 400;
 
 const inBrackets = (characters: string) => characters.replace(/[\]\\^.-]/g, '\\$&');
 
@@ -21,7 +24,7 @@ function pattern({ decimal, groups }: Notation): RegExp {
 export function readNumber(typed: string, writing: Writing): NumberEntry {
   const { notation } = writing;
   const text = typed.trim();
-  if (!LOOKS_NUMERIC.test(text)) return { kind: 'text' };
+  if (text.length > LONGEST || !LOOKS_NUMERIC.test(text)) return { kind: 'text' };
   const match = pattern(notation).exec(text);
   if (match) {
     const percent = match[5] === '%';
@@ -31,7 +34,7 @@ export function readNumber(typed: string, writing: Writing): NumberEntry {
       .replace(notation.decimal, '.')
       .replace('−', '-');
     if (plain.replace(/e.*$/i, '').replace(/\D/g, '').replace(/^0+/, '').length > MOST_DIGITS) return { kind: 'text' };
-    const value = Number(percent ? `${plain}${/e/i.test(plain) ? '' : 'e-2'}` : plain);
+    const value = !percent ? Number(plain) : /e/i.test(plain) ? Number(plain) / 100 : Number(`${plain}e-2`);
     if (!Number.isFinite(value)) return { kind: 'text' };
     return { kind: 'number', value, percent, decimals: match[3]?.length ?? 0 };
   }

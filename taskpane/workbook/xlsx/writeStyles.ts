@@ -18,16 +18,21 @@ const solid = (fill: string) =>
 
 /** A list of parts in which each different one stands once. */
 class Listed {
-  readonly all: string[];
+  readonly #places: Map<string, number>;
   constructor(...first: readonly string[]) {
-    this.all = [...first];
+    this.#places = new Map(first.map((one, place) => [one, place]));
+  }
+  get all(): readonly string[] {
+    return [...this.#places.keys()];
   }
   place(one: string): number {
-    const found = this.all.indexOf(one);
-    return found >= 0 ? found : this.all.push(one) - 1;
+    const place = this.#places.get(one) ?? this.#places.size;
+    this.#places.set(one, place);
+    return place;
   }
-  element(name: string, first?: string): string {
-    return element(name, { count: this.all.length }, ...(first ? [first] : []), ...this.all);
+  element(name: string): string {
+    const { all } = this;
+    return element(name, { count: all.length }, ...all);
   }
 }
 
@@ -44,11 +49,21 @@ export class WrittenStyles {
     element('fill', {}, element('patternFill', { patternType: 'gray125' })),
   );
   readonly #borders = new Listed(borderOf({}));
-  readonly #formats: string[] = [];
+  readonly #formats = new Listed();
   readonly #cells = new Listed(element('xf', { numFmtId: 0, fontId: 0, fillId: 0, borderId: 0, xfId: 0 }));
+
+  /** By what the cell says, since very many cells have the same few looks. */
+  readonly #ids = new Map<string, number>();
 
   id({ look = {}, format, align }: BookCell): number {
     if (Object.keys(look).length === 0 && format === undefined && align === undefined) return 0;
+    const key = JSON.stringify([look, format, align]);
+    const id = this.#ids.get(key) ?? this.#new(look, format, align);
+    this.#ids.set(key, id);
+    return id;
+  }
+
+  #new(look: BookLook, format: string | undefined, align: Alignment | undefined): number {
     const font = this.#fonts.place(fontOf(look));
     const fill = look.fill === undefined ? 0 : this.#fills.place(solid(look.fill));
     const border = this.#borders.place(borderOf(look));
@@ -68,12 +83,11 @@ export class WrittenStyles {
 
   #format(format: string | undefined): number {
     if (format === undefined || format === 'General') return 0;
-    const found = this.#formats.indexOf(format);
-    return FIRST_FORMAT + (found >= 0 ? found : this.#formats.push(format) - 1);
+    return FIRST_FORMAT + this.#formats.place(format);
   }
 
   xml(): string {
-    const formats = this.#formats.map((formatCode, index) =>
+    const formats = this.#formats.all.map((formatCode, index) =>
       element('numFmt', { numFmtId: FIRST_FORMAT + index, formatCode }),
     );
     const judged = JUDGED.map((look) => {
