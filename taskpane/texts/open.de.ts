@@ -26,6 +26,8 @@ export const open: Texts['open'] = {
   packed: (given, most) => `Sie hat ${figure(given)} MB, und höchstens ${figure(most)} MB werden angenommen.`,
   part: (part, most) => `Ihr Teil ${part} wird entpackt größer als ${figure(most)} MB; das ist die Grenze.`,
   unpacked: (most) => `Ihre Teile werden entpackt zusammen größer als ${figure(most)} MB; das ist die Grenze.`,
+  dense: (most) =>
+    `Ihre Teile werden entpackt mehr als ${figure(most)}-mal so groß wie sie selbst; das tut keine Arbeitsmappe mit Zahlen.`,
   entries: (given, most) => `Sie hat ${figure(given)} Teile, und höchstens ${figure(most)} werden angenommen.`,
   sheets: (given, most) => `Sie hat ${figure(given)} Blätter, und höchstens ${figure(most)} werden angenommen.`,
   cells: (most) => `Sie hat mehr als ${figure(most)} Zellen; das ist die Grenze.`,

@@ -24,6 +24,8 @@ export const open = {
   packed: (given: number, most: number) => `it has ${figure(given)} MB, and at most ${figure(most)} MB are taken.`,
   part: (part: string, most: number) => `its part ${part} unpacks to more than ${figure(most)} MB, which is the limit.`,
   unpacked: (most: number) => `its parts unpack to more than ${figure(most)} MB together, which is the limit.`,
+  dense: (most: number) =>
+    `its parts unpack to more than ${figure(most)} times its size, as no workbook with figures in it does.`,
   entries: (given: number, most: number) => `it has ${figure(given)} parts, and at most ${figure(most)} are taken.`,
   sheets: (given: number, most: number) => `it has ${figure(given)} sheets, and at most ${figure(most)} are taken.`,
   cells: (most: number) => `it has more than ${figure(most)} cells, which is the limit.`,

@@ -7,6 +7,10 @@ export const LIMITS = {
   /** One part of it unpacked, and all that are read together. */
   part: 40 * MEGABYTE,
   unpacked: 100 * MEGABYTE,
+  /** From this size on, parts are taken as far as each byte of the file stands for no more bytes than `dense`. */
+  loose: 4 * MEGABYTE,
+  /** Sheets with addresses and figures stand for 10 to 40 times their bytes; what stands for more is empty or a trap. */
+  dense: 100,
   /** Parts in the file, read or not. */
   entries: 5000,
   sheets: 100,

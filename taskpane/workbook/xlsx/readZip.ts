@@ -38,12 +38,18 @@ export function openZip(bytes: Uint8Array, words: OpenWords): Parts {
   if (bytes.length > LIMITS.packed) throw new Refusal(words.packed(megabytes(bytes.length), megabytes(LIMITS.packed)));
   const entries = directoryOf(bytes, words);
   let left: number = LIMITS.unpacked;
+  let packed = 0;
   const unpack = ({ name, method, data }: Entry): Uint8Array => {
-    const tooMuch = () =>
-      left < LIMITS.part
+    packed += data.length;
+    // A small file that unpacks to very many empty elements keeps the page busy for a quarter of a minute.
+    const dense = Math.max(LIMITS.loose, LIMITS.dense * packed) - (LIMITS.unpacked - left);
+    const most = Math.min(left, LIMITS.part, dense);
+    const tooMuch = () => {
+      if (most === dense) return new Refusal(words.dense(LIMITS.dense));
+      return left < LIMITS.part
         ? new Refusal(words.unpacked(megabytes(LIMITS.unpacked)))
         : new Refusal(words.part(name, megabytes(LIMITS.part)));
-    const most = Math.min(left, LIMITS.part);
+    };
     if (method !== 0 && method !== 8) throw new Refusal(words.damaged);
     if (method === 0 && data.length > most) throw tooMuch();
     const whole = method === 0 ? data : inflate(data, most, tooMuch);

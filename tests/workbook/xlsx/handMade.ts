@@ -66,8 +66,8 @@ export function partsOf({
   };
 }
 
-export const zipped = (parts: TextParts): Uint8Array =>
-  zipSync(Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, strToU8(text)])));
+export const zipped = (parts: TextParts, level: 0 | 6 = 6): Uint8Array =>
+  zipSync(Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, strToU8(text)])), { level });
 
 export const parse = (text: string): XmlElement | null =>
   new DOMParser({
