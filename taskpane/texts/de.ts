@@ -119,6 +119,8 @@ export const de: Texts = {
       '#DIV/0!': 'Eine Eingabezelle zeigt diesen Fehler, und die Funktion gibt ihn weiter: Sehen Sie zuerst dort nach.',
       '#NUM!':
         'In deutschem Excel #ZAHL!. Eine Eingabezelle zeigt diesen Fehler, und die Funktion gibt ihn weiter: Sehen Sie zuerst dort nach.',
+      '#CYCLE!':
+        'Zirkelbezug: Die Formel liest ihre eigene Antwort, unmittelbar oder über andere Zellen, oder sie liest eine solche Zelle. Lassen Sie eine davon anderswo lesen.',
       '#REF!':
         'In deutschem Excel #BEZUG!. Eine Eingabezelle zeigt diesen Fehler, und die Funktion gibt ihn weiter: Sehen Sie zuerst dort nach.',
     },

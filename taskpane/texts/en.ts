@@ -114,6 +114,8 @@ export const en = {
       '#SPILL!': 'The answer needs several cells, and something stands in one of them. Clear or move it.',
       '#DIV/0!': 'An input cell shows this error, and the function hands it on: look at that cell first.',
       '#NUM!': 'An input cell shows this error, and the function hands it on: look at that cell first.',
+      '#CYCLE!':
+        'The formula reads its own answer, directly or through other cells, or reads a cell that does. Lead one of them elsewhere.',
       '#REF!': 'An input cell shows this error, and the function hands it on: look at that cell first.',
     },
     busy: 'Why a cell says #BUSY!',

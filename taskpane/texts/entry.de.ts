@@ -14,5 +14,9 @@ export const entry: Texts['entry'] = {
   tooFar: (rows, columns) => `Ein Blatt reicht hier bis ${rows} Zeilen und ${columns} Spalten.`,
   doesNotFit: (rows, columns) =>
     `Nicht eingefügt: ${rows} × ${columns} Zellen haben unter und neben der ausgewählten Zelle keinen Platz.`,
+  pastedMark: (decimal, shownBy) =>
+    `Das Eingefügte ist durchweg mit „${decimal}“ als Dezimalzeichen gelesen, denn ${shownBy} kommt darin vor.`,
+  pastedOpen: (text, value, decimal) =>
+    `${text} ist als ${value} gelesen: Das Dezimalzeichen ist hier „${decimal}“, und nichts sonst im Eingefügten zeigt ein anderes.`,
   pastedAsText: (texts) => `Als Text eingefügt, da nicht klar ist, welche Zahl gemeint ist: ${texts}`,
 };

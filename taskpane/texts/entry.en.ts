@@ -13,5 +13,9 @@ export const entry = {
   tooFar: (rows: string, columns: string) => `A sheet reaches as far as ${rows} rows and ${columns} columns here.`,
   doesNotFit: (rows: string, columns: string) =>
     `Not pasted: ${rows} × ${columns} cells do not fit below and beside the selected cell.`,
+  pastedMark: (decimal: string, shownBy: string) =>
+    `What was pasted is read with “${decimal}” as its decimal mark throughout, since it has ${shownBy} in it.`,
+  pastedOpen: (text: string, value: string, decimal: string) =>
+    `${text} is read as ${value}, since the decimal mark is “${decimal}” here and nothing else in what was pasted shows another.`,
   pastedAsText: (texts: string) => `Pasted as text, since it is not clear which number is meant: ${texts}`,
 };

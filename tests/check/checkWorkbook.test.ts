@@ -15,6 +15,11 @@ describe('the check of a workbook', () => {
     expect(await checkWorkbook(contents, { scope: 'workbook' })).toEqual({ findings: [], formulas: 1 });
   });
 
+  it('names every cell of a circle, whichever functions it leads through', async () => {
+    const contents = workbook({ Sheet1: [['=B1+1', '=A1+1']] }, { '0,0': '#CYCLE!', '0,1': '#CYCLE!' });
+    expect((await check(contents)).map(told)).toEqual(['error Sheet1 A1 #CYCLE!', 'error Sheet1 B1 #CYCLE!']);
+  });
+
   it('lists a refused input at its cell, with the sentence that the function itself says', async () => {
     const [only, ...rest] = await check(
       workbook({ Sheet1: [[-5, 0.65, '=POWDER.DRYMASS(A1,B1)']] }, { '0,2': '#VALUE!' }),

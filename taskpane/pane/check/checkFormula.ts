@@ -13,6 +13,7 @@ import type { Finding, Kind } from './finding.js';
 import type { Snapshot } from './snapshot.js';
 
 const CALCULATIONS = new Map(catalogue.map((one) => [one.id as string, one]));
+const CIRCLE = '#CYCLE!';
 const isError = (shown: CellContent): shown is string => typeof shown === 'string' && /^#[A-Z/0!?]+[!?A]$/.test(shown);
 /** Functions that leave some of their inputs out: what they do not calculate refuses nothing. */
 const CHOOSES = /\b(?:IF|IFS|SWITCH|CHOOSE)\s*\(/i;
@@ -54,7 +55,12 @@ export class FormulaCheck {
   ) {}
 
   check(sheet: string, row: number, column: number, text: string, shown: CellContent): void {
-    if (!text.toUpperCase().includes(NAMESPACE)) return;
+    if (!text.toUpperCase().includes(NAMESPACE)) {
+      // A circle is nobody's function: whatever formulas it leads through, none has an answer.
+      if (shown === CIRCLE)
+        this.findings.push({ kind: 'error', place: cellReference(sheet, row, column), subject: CIRCLE });
+      return;
+    }
     const { ids, calls } = readFormula(text);
     const broken = isError(shown);
     // A misspelt name is none of our functions, but its error is one that somebody has to find.

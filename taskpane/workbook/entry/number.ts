@@ -13,10 +13,14 @@ const LOOKS_NUMERIC = /^[+\-−]?(?=[.,'’\s]*\d)[\d.,'’\s]+(?:e[+-]?\d+\s*)?
 /** Characters of a text that may still be a number. */
 const LONGEST = 400;
 
+/** Whether a text may be a number of some country's. */
+export const looksNumeric = (text: string): boolean => text.length <= LONGEST && LOOKS_NUMERIC.test(text);
+
 const inBrackets = (characters: string) => characters.replace(/[\]\\^.-]/g, '\\$&');
 
 function pattern({ decimal, groups }: Notation): RegExp {
-  const whole = `\\d+|\\d{1,3}([${inBrackets(groups)}])\\d{3}(?:\\2\\d{3})*`;
+  // 0,333 has no group in it: nobody writes thousands with a nought in front.
+  const whole = `\\d+|[1-9]\\d{0,2}([${inBrackets(groups)}])\\d{3}(?:\\2\\d{3})*`;
   return new RegExp(`^([+\\-−]?)\\s*(?:${whole})?(?:[${decimal}](\\d*))?(e[+\\-]?\\d+)?\\s*(%?)$`, 'iu');
 }
 
@@ -24,7 +28,7 @@ function pattern({ decimal, groups }: Notation): RegExp {
 export function readNumber(typed: string, writing: Writing): NumberEntry {
   const { notation } = writing;
   const text = typed.trim();
-  if (text.length > LONGEST || !LOOKS_NUMERIC.test(text)) return { kind: 'text' };
+  if (!looksNumeric(text)) return { kind: 'text' };
   const match = pattern(notation).exec(text);
   if (match) {
     const percent = match[5] === '%';

@@ -5,6 +5,7 @@ import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-for
 import { UniverSheetsNumfmtPlugin } from '@univerjs/sheets-numfmt';
 import type { WorksheetFunction } from '../../../functions/bind.js';
 import type { FunctionMetadata } from '../../../functions/metadata.js';
+import { markCircles } from './circles.js';
 import { descriptions } from './description.js';
 import { gridFunctions } from './functions.js';
 import { Messages } from './messages.js';
@@ -15,6 +16,9 @@ export interface Functions {
   readonly metadata: readonly FunctionMetadata[];
   readonly bound: ReadonlyMap<string, WorksheetFunction>;
 }
+
+/** The engine keeps no way back from deleting or copying a large sheet, unless none is large. */
+const UNDONE = { largeSheetOperation: { largeSheetCellCountThreshold: Number.POSITIVE_INFINITY } };
 
 /** The engine's own functions, those of them that we correct, and ours. */
 function registerFunctions(univer: Univer, { metadata, bound }: Functions, messages: Messages, executes: boolean) {
@@ -42,13 +46,14 @@ function accompanyCalculation(univer: Univer, messages: Messages) {
       if (id === SetFormulaCalculationStartMutation.id) messages.newRound();
     });
   recalculateWhatReadsTheVanished(univer);
+  markCircles(univer);
 }
 
 /** The parts of the engine that hold a workbook and calculate it; they need no browser. */
 export function registerCalculation(univer: Univer, functions: Functions): Messages {
   const messages = new Messages();
   registerFunctions(univer, functions, messages, true);
-  univer.registerPlugin(UniverSheetsPlugin);
+  univer.registerPlugin(UniverSheetsPlugin, UNDONE);
   registerFormulas(univer, functions);
   accompanyCalculation(univer, messages);
   return messages;
@@ -66,6 +71,6 @@ export function registerCalculating(univer: Univer, functions: Functions): Messa
 /** The parts that hold a workbook and leave it to another thread to calculate. */
 export function registerHolding(univer: Univer, functions: Functions, messages: Messages): void {
   registerFunctions(univer, functions, messages, false);
-  univer.registerPlugin(UniverSheetsPlugin, { notExecuteFormula: true });
+  univer.registerPlugin(UniverSheetsPlugin, { notExecuteFormula: true, ...UNDONE });
   registerFormulas(univer, functions);
 }

@@ -9,6 +9,8 @@ import { notationOf } from '../entry/notation.js';
 import { answers } from '../formula/cellError.js';
 import { growToTypedAddress } from './addressBox.js';
 import { bootGrid, type Grid } from './boot.js';
+import { keepRulesOfEmptiedCells } from './clearing.js';
+import { takeCompletionsOnPurpose } from './completion.js';
 import { markMoves } from './kept.js';
 import { loadLocale } from './locale.js';
 import { mendMarkup } from './markup.js';
@@ -92,6 +94,8 @@ export async function startGrid({
   readPasting(grid, container, writing, tell);
   renewMessagesAfterMoves(grid);
   markMoves(grid);
+  keepRulesOfEmptiedCells(grid);
+  takeCompletionsOnPurpose(grid);
   mendMarkup(container, words.workbook);
   growToTypedAddress(grid, container, (...most) => tell(words.entry.tooFar(...most)));
   dark().addEventListener('change', ({ matches }) => grid.api.toggleDarkMode(matches));

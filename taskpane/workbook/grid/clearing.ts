@@ -1,0 +1,56 @@
+import type { IRange, Nullable } from '@univerjs/core';
+import {
+  ClearSelectionContentCommand,
+  type ISetRangeValuesMutationParams,
+  SetRangeValuesMutation,
+  SheetInterceptorService,
+  SheetsSelectionsService,
+} from '@univerjs/sheets';
+import type { Grid } from './boot.js';
+import { workbookOf } from './place.js';
+
+interface Cleared {
+  readonly unitId?: string;
+  readonly subUnitId?: string;
+  readonly ranges?: readonly IRange[];
+}
+
+const NOTHING = { redos: [], undos: [] };
+
+/**
+ * A cell's rule, its note and its place in a chart belong to the cell, not to what was typed into it. The engine
+ * empties a cell of them as well; they are put back in the same step.
+ */
+export function keepRulesOfEmptiedCells(grid: Grid): void {
+  const injector = grid.univer.__getInjector();
+  const selected = () =>
+    injector
+      .get(SheetsSelectionsService)
+      .getCurrentSelections()
+      .map(({ range }) => range);
+  injector.get(SheetInterceptorService).interceptCommand({
+    getMutations({ id, params }) {
+      if (id !== ClearSelectionContentCommand.id) return NOTHING;
+      const { unitId, subUnitId, ranges = selected() } = (params ?? {}) as Cleared;
+      const workbook = workbookOf(grid);
+      const sheet = subUnitId ? workbook.getSheetBySheetId(subUnitId) : workbook.getActiveSheet();
+      if (!sheet) return NOTHING;
+      const cellValue: NonNullable<ISetRangeValuesMutationParams['cellValue']> = {};
+      let found = false;
+      for (const { startRow, endRow, startColumn, endColumn } of ranges) {
+        sheet
+          .getSheet()
+          .getCellMatrix()
+          .forValue((row, column, cell: Nullable<{ custom?: unknown }>) => {
+            if (row < startRow || row > endRow || column < startColumn || column > endColumn) return;
+            if (!cell?.custom) return;
+            found = true;
+            cellValue[row] = { ...cellValue[row], [column]: { custom: cell.custom } };
+          });
+      }
+      if (!found) return NOTHING;
+      const kept = { unitId: unitId ?? workbook.getId(), subUnitId: sheet.getSheetId(), cellValue };
+      return { redos: [{ id: SetRangeValuesMutation.id, params: kept }], undos: [] };
+    },
+  });
+}

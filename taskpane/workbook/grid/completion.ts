@@ -1,0 +1,52 @@
+import { ICommandService } from '@univerjs/core';
+import { IEditorService } from '@univerjs/docs-ui';
+import { IDescriptionService } from '@univerjs/sheets-formula';
+import { type IShortcutItem, IShortcutService, KeyCode } from '@univerjs/ui';
+import type { Grid } from './boot.js';
+
+/** How the engine calls the keys of its list of functions. */
+const LIST = 'sheet.formula-embedding-editor.search_function.';
+/** The beginning of a name that stands right before the cursor. */
+const NAME = /[\p{L}_][\p{L}\p{N}_.]*$/u;
+
+/**
+ * The engine's list of functions comes a moment after the keys, and takes Enter and Tab for its first entry even where
+ * more was typed meanwhile. Here an entry is taken by Enter only if it was chosen with the arrow keys, and by neither
+ * where the list was made for other letters than those that now stand there.
+ */
+export function takeCompletionsOnPurpose(grid: Grid): void {
+  const injector = grid.univer.__getInjector();
+  const descriptions = injector.get(IDescriptionService);
+  const shortcuts = injector.get(IShortcutService);
+  let listed = '';
+  let chosen = false;
+
+  const search = descriptions.getSearchListByNameFirstLetter.bind(descriptions);
+  descriptions.getSearchListByNameFirstLetter = (letters) => {
+    if (letters !== listed) chosen = false;
+    listed = letters;
+    return search(letters);
+  };
+
+  /** What stands before the cursor. */
+  const typed = (): string => {
+    const field = injector.get(IEditorService).getFocusEditor();
+    const end = field?.getSelectionRanges()[0]?.startOffset;
+    return field?.getDocumentData().body?.dataStream.slice(0, end ?? undefined) ?? '';
+  };
+  const isCurrent = () => NAME.exec(typed())?.[0].toUpperCase() === listed.toUpperCase();
+  const takes: Readonly<Record<number, () => boolean>> = {
+    [KeyCode.TAB]: isCurrent,
+    [KeyCode.ENTER]: () => chosen && isCurrent(),
+  };
+  const register = shortcuts.registerShortcut.bind(shortcuts);
+  shortcuts.registerShortcut = (item: IShortcutItem) => {
+    const preconditions = item.id.startsWith(LIST) && item.binding !== undefined ? takes[item.binding] : undefined;
+    return register(preconditions ? { ...item, preconditions } : item);
+  };
+
+  injector.get(ICommandService).onCommandExecuted(({ id, params }) => {
+    const { keyCode } = (params ?? {}) as { keyCode?: KeyCode };
+    if (id.startsWith(LIST) && (keyCode === KeyCode.ARROW_DOWN || keyCode === KeyCode.ARROW_UP)) chosen = true;
+  });
+}
