@@ -30,6 +30,8 @@ export default defineConfig({
           globalSetup: path('.config/browser-setup.ts'),
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // What a page shows after a moment may take it longer on a busy machine.
+          expect: { poll: { timeout: 10_000 } },
           // One page of the grid keeps a core busy.
           fileParallelism: false,
           // A page on a busy machine may miss one wait; a fault fails twice.

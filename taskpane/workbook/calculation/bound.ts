@@ -1,10 +1,10 @@
-import { ICommandService, type Univer } from '@univerjs/core';
+import type { Univer } from '@univerjs/core';
 import {
   ICalculateFormulaService,
   IFormulaRuntimeService,
   IOtherFormulaManagerService,
-  SetFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
+import { beforeFirstCalculation } from '../formula/firstCalculation.js';
 import { budget } from './budget.js';
 import { oneAtATime } from './oneAtATime.js';
 import type { Place } from './signals.js';
@@ -68,12 +68,7 @@ export function bound(univer: Univer, { at, tooLarge }: Signals): (rests: readon
       rests.filter(([, row]) => row < 0).reduce((left, [sheet]) => changed(left, sheet, () => ({})), all());
   };
 
-  // The engine's services are there with the first workbook.
-  const waiting = injector.get(ICommandService).beforeCommandExecuted(({ id }) => {
-    if (id !== SetFormulaCalculationStartMutation.id) return;
-    waiting.dispose();
-    hold();
-  });
+  beforeFirstCalculation(univer, hold);
   return (given) => {
     rests = given;
   };

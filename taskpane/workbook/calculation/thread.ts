@@ -3,6 +3,8 @@ import { isFromThread, type Place, type ToThread } from './signals.js';
 
 /** Seconds without a sign of life after which a thread is ended. Only its own time counts, not the page’s. */
 const PATIENCE = 8;
+/** The same until it has begun: its script may come over a slow line. */
+const PATIENCE_AT_FIRST = 60;
 const SECOND = 1000;
 
 const newWorker = () => new Worker(new URL('./worker.js', import.meta.url), { name: 'calculation' });
@@ -75,7 +77,7 @@ export class Thread {
     if (this.#watch !== 0 || !this.#worker) return;
     this.#watch = window.setInterval(() => {
       this.#silent += 1;
-      if (this.#silent > PATIENCE) this.#give();
+      if (this.#silent > (this.#waiting ? PATIENCE_AT_FIRST : PATIENCE)) this.#give();
     }, SECOND);
     if (!this.#waiting) this.#worker.postMessage({ ping: true } satisfies ToThread);
   }

@@ -1,4 +1,4 @@
-import { ICommandService, type IRange, IUniverInstanceService, type Univer, type Workbook } from '@univerjs/core';
+import { type IRange, IUniverInstanceService, type Univer, type Workbook } from '@univerjs/core';
 import {
   deserializeRangeWithSheet,
   ErrorType,
@@ -6,9 +6,9 @@ import {
   IFormulaDependencyGenerator,
   type IFormulaDependencyTree,
   LexerTreeBuilder,
-  SetFormulaCalculationStartMutation,
   sequenceNodeType,
 } from '@univerjs/engine-formula';
+import { beforeFirstCalculation } from './firstCalculation.js';
 import { groupsIn } from './groupsIn.js';
 
 /** Functions that ask where a cell is, or what kind, and read no answer from it. */
@@ -26,7 +26,6 @@ const has = ({ startRow, endRow, startColumn, endColumn }: IRange, { row, column
 /** Shows an error in each formula that reads its own answer, directly or through others, in place of a growing number. */
 export function markCircles(univer: Univer): void {
   const injector = univer.__getInjector();
-  const commands = injector.get(ICommandService);
 
   /** Whether `tree` reads the answer of one of `others`, and not only where it is. */
   function readsAnswer(tree: Tree, others: readonly Tree[]): boolean {
@@ -83,10 +82,7 @@ export function markCircles(univer: Univer): void {
     }
   }
 
-  // The engine's services are there with the first workbook.
-  const waiting = commands.beforeCommandExecuted(({ id }) => {
-    if (id !== SetFormulaCalculationStartMutation.id) return;
-    waiting.dispose();
+  beforeFirstCalculation(univer, () => {
     const generator = injector.get(IFormulaDependencyGenerator) as unknown as Generator;
     generator._checkIsCycleDependency = (trees) => {
       mark(trees);
