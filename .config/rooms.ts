@@ -21,6 +21,7 @@ const ROOMS: readonly (readonly [name: string, files: RegExp, holds: string])[] 
   ['taskpane/host', /^taskpane\/host\//, 'one interface to a workbook'],
   ['taskpane/pane', /^taskpane\/pane\/(?!excel\.tsx)/, 'the side pane: functions, pictures, check, sheets'],
   ['the pane’s page', /^taskpane\/pane\/excel\.tsx$/, 'the page that Excel opens'],
+  ['taskpane/workbook/engine', /^taskpane\/workbook\/engine\//, 'the one door to the grid engine, and its words'],
   ['taskpane/workbook/entry', /^taskpane\/workbook\/entry\//, 'what someone types into a cell'],
   ['taskpane/workbook/formula', /^taskpane\/workbook\/formula\//, 'the functions as the grid calls them'],
   [

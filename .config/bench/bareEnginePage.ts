@@ -1,6 +1,7 @@
-import { LifecycleService, LifecycleStages } from '@univerjs/core';
+import { LifecycleService, LifecycleStages } from '../../taskpane/workbook/engine/core.js';
+import { servicesOf } from '../../taskpane/workbook/engine/services.js';
+import { loadLocale } from '../../taskpane/workbook/engine/words/locale.js';
 import { bootGrid } from '../../taskpane/workbook/grid/boot.js';
-import { loadLocale } from '../../taskpane/workbook/grid/locale.js';
 import { blankSheet, workbookData } from '../../taskpane/workbook/grid/workbookData.js';
 
 // The engine alone, with the plugins that the workbook uses and an empty sheet: what no page of ours can undercut.
@@ -12,6 +13,6 @@ if (container) {
   const locale = await loadLocale('en');
   const data = workbookData(blankSheet('first', 'Sheet'));
   const grid = bootGrid({ container, data, functions, locale, darkMode: false, calculates: true, left() {} });
-  await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
+  await servicesOf(grid.univer).get(LifecycleService).onStage(LifecycleStages.Rendered);
   document.documentElement.dataset.grid = 'ready';
 }

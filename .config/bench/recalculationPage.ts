@@ -1,10 +1,11 @@
-import type { ICellData, IObjectMatrixPrimitiveType } from '@univerjs/core';
-import { LifecycleService, LifecycleStages } from '@univerjs/core';
 import { bindAll } from '../../functions/bind.js';
 import { metadata } from '../../functions/metadata.js';
+import type { ICellData, IObjectMatrixPrimitiveType } from '../../taskpane/workbook/engine/core.js';
+import { LifecycleService, LifecycleStages } from '../../taskpane/workbook/engine/core.js';
+import { servicesOf } from '../../taskpane/workbook/engine/services.js';
+import { loadLocale } from '../../taskpane/workbook/engine/words/locale.js';
 import { answers } from '../../taskpane/workbook/formula/cellError.js';
 import { bootGrid } from '../../taskpane/workbook/grid/boot.js';
-import { loadLocale } from '../../taskpane/workbook/grid/locale.js';
 import { blankSheet, workbookData } from '../../taskpane/workbook/grid/workbookData.js';
 
 const ROWS = 10_000;
@@ -60,7 +61,7 @@ async function recalculated(formulas: readonly Formula[], spilled: boolean): Pro
     left() {},
   });
   const settled = () => grid.api.getFormula().onCalculationResultApplied(60_000);
-  await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
+  await servicesOf(grid.univer).get(LifecycleService).onStage(LifecycleStages.Rendered);
   await settled();
   const masses = grid.api.getActiveWorkbook()?.getActiveSheet().getRange(0, 0, ROWS, 1);
   let least = Number.POSITIVE_INFINITY;

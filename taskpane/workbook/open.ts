@@ -1,6 +1,6 @@
-import type { IWorkbookData } from '@univerjs/core';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
 import type { Texts } from '../texts/texts.js';
+import type { IWorkbookData } from './engine/core.js';
 import type { Autosave } from './grid/autosave.js';
 import type { OpenedWorkbook } from './grid/opened.js';
 import type { Store } from './shell/state.js';

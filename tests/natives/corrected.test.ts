@@ -1,3 +1,4 @@
+import { describe, expect, it } from 'vitest';
 import {
   ArrayValueObject,
   type BaseFunction,
@@ -6,8 +7,8 @@ import {
   IFunctionService,
   NumberValueObject,
   StringValueObject,
-} from '@univerjs/engine-formula';
-import { describe, expect, it } from 'vitest';
+} from '../../taskpane/workbook/engine/formula.js';
+import { servicesOf } from '../../taskpane/workbook/engine/services.js';
 import { correctedFunctions } from '../../taskpane/workbook/formula/natives/corrected.js';
 import { engineClass } from '../../taskpane/workbook/formula/natives/engineClass.js';
 import { calculateCells } from '../workbook/headless.js';
@@ -84,7 +85,7 @@ describe.each(faults.map((fault) => [`${fault.name} of ${JSON.stringify(fault.gi
 describe('the comparison of the engine itself', () => {
   it('still takes an error in a cell for a text, and an empty text for 0', async () => {
     const calculated = await calculateCells([['=1/0', 0]]);
-    const services = calculated.grid.univer.__getInjector();
+    const services = servicesOf(calculated.grid.univer);
     services.get(IFunctionService).registerExecutors(new (engineClass('COMPARE'))('COMPARE'));
     // Wrong is what it keeps of a first comparison for the next one.
     await calculated.enter('A2', '=IFERROR(A1>=10,A1>=11)');

@@ -1,6 +1,7 @@
-import { ICommandService } from '@univerjs/core';
-import { ClearSelectionContentCommand } from '@univerjs/sheets';
 import { afterEach, expect, it } from 'vitest';
+import { ICommandService } from '../../taskpane/workbook/engine/core.js';
+import { servicesOf } from '../../taskpane/workbook/engine/services.js';
+import { ClearSelectionContentCommand } from '../../taskpane/workbook/engine/sheets.js';
 import { keepRulesOfEmptiedCells } from '../../taskpane/workbook/grid/clearing.js';
 import { workbookOf } from '../../taskpane/workbook/grid/place.js';
 import { type Calculated, calculateCells } from './headless.js';
@@ -21,8 +22,7 @@ it('A cell that is emptied keeps its rule, its note, its place in a chart and it
   for (const place of ['A1', 'C1']) sheet.getRange(place).setValue({ custom: OWN, s: { bl: 1 } });
   const look = sheet.getSheet().getCellRaw(0, 0)?.s;
   const clear = () =>
-    book.grid.univer
-      .__getInjector()
+    servicesOf(book.grid.univer)
       .get(ICommandService)
       .executeCommand(ClearSelectionContentCommand.id, { ranges: [sheet.getRange('A1:D5').getRange()] });
   for (const _ of ['once', 'again']) {

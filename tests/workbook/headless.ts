@@ -1,19 +1,23 @@
-import { ICommandService, type IWorkbookData, LocaleType, LogLevel, Univer, UniverInstanceType } from '@univerjs/core';
-import { FUniver } from '@univerjs/core/facade';
-import {
-  SetFormulaCalculationNotificationMutation,
-  SetFormulaCalculationStartMutation,
-} from '@univerjs/engine-formula';
-import '@univerjs/engine-formula/facade';
-import '@univerjs/sheets/facade';
-import '@univerjs/sheets-formula/facade';
-import '@univerjs/sheets-numfmt/facade';
-import { UniverSheetsConditionalFormattingPlugin } from '@univerjs/sheets-conditional-formatting';
-import { UniverSheetsDataValidationPlugin } from '@univerjs/sheets-data-validation';
 import { bindAll } from '../../functions/bind.js';
 import { metadata } from '../../functions/metadata.js';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
 import type { Selection } from '../../taskpane/host/host.js';
+import { UniverSheetsConditionalFormattingPlugin } from '../../taskpane/workbook/engine/conditions.js';
+import {
+  ICommandService,
+  type IWorkbookData,
+  LocaleType,
+  LogLevel,
+  Univer,
+  UniverInstanceType,
+} from '../../taskpane/workbook/engine/core.js';
+import {
+  SetFormulaCalculationNotificationMutation,
+  SetFormulaCalculationStartMutation,
+} from '../../taskpane/workbook/engine/formula.js';
+import { servicesOf } from '../../taskpane/workbook/engine/services.js';
+import { UniverSheetsDataValidationPlugin } from '../../taskpane/workbook/engine/validation.js';
+import { FUniver } from '../../taskpane/workbook/engine/withoutPage.js';
 import { answers } from '../../taskpane/workbook/formula/cellError.js';
 import { registerCalculation } from '../../taskpane/workbook/formula/engine.js';
 import type { Grid } from '../../taskpane/workbook/grid/boot.js';
@@ -56,8 +60,7 @@ async function calculated(workbook: IWorkbookData, begin: (grid: Grid) => void):
   begin(grid);
   // One calculation can lead to another: where an answer became smaller, what reads it follows.
   let running = 0;
-  univer
-    .__getInjector()
+  servicesOf(univer)
     .get(ICommandService)
     .onCommandExecuted(({ id, params }) => {
       if (id === SetFormulaCalculationStartMutation.id) running += 1;

@@ -1,5 +1,11 @@
-import { ICommandService, IUniverInstanceService, RedoCommand, UndoCommand } from '@univerjs/core';
 import { afterEach, describe, expect, it } from 'vitest';
+import {
+  ICommandService,
+  IUniverInstanceService,
+  RedoCommand,
+  UndoCommand,
+} from '../../taskpane/workbook/engine/core.js';
+import { servicesOf } from '../../taskpane/workbook/engine/services.js';
 import { workbookOf } from '../../taskpane/workbook/grid/place.js';
 import { type Calculated, calculateCells } from './headless.js';
 
@@ -16,7 +22,7 @@ async function reading(more: number) {
     ['=Feed!A1*2', '=SUM(Feed!A1:A3)', '=A1+1', '=IFERROR(Feed!A1,"none")', '=POWDER.DRYMASS(Feed!A1,0.5)'],
   ]);
   const workbook = workbookOf(book.grid);
-  book.grid.univer.__getInjector().get(IUniverInstanceService).focusUnit(workbook.getId());
+  servicesOf(book.grid.univer).get(IUniverInstanceService).focusUnit(workbook.getId());
   const feed = workbook.insertSheet('Feed');
   feed.getRange('A1').setValue(21);
   if (more > 0)
@@ -27,7 +33,7 @@ async function reading(more: number) {
   return {
     workbook,
     feed,
-    run: (id: string) => book.grid.univer.__getInjector().get(ICommandService).executeCommand(id),
+    run: (id: string) => servicesOf(book.grid.univer).get(ICommandService).executeCommand(id),
   };
 }
 

@@ -1,6 +1,6 @@
-import { CellValueType } from '@univerjs/core';
 import { describe, expect, it } from 'vitest';
 import { starterSheets } from '../../src/sheets/index.js';
+import { CellValueType } from '../../taskpane/workbook/engine/core.js';
 import { address, workbookOf } from '../../taskpane/workbook/grid/place.js';
 import { measureOf } from '../../taskpane/workbook/grid/shownNumber.js';
 import { calculateStarter } from './headless.js';

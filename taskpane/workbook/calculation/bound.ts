@@ -1,9 +1,6 @@
-import type { Univer } from '@univerjs/core';
-import {
-  ICalculateFormulaService,
-  IFormulaRuntimeService,
-  IOtherFormulaManagerService,
-} from '@univerjs/engine-formula';
+import type { Univer } from '../engine/core.js';
+import { ICalculateFormulaService, IFormulaRuntimeService, IOtherFormulaManagerService } from '../engine/formula.js';
+import { servicesOf } from '../engine/services.js';
 import { beforeFirstCalculation } from '../formula/firstCalculation.js';
 import { budget } from './budget.js';
 import { oneAtATime } from './oneAtATime.js';
@@ -39,7 +36,7 @@ interface Signals {
  * while the engine looks for what depends on what, since it calculates addresses for that.
  */
 export function bound(univer: Univer, { at, tooLarge }: Signals): (rests: readonly Place[]) => void {
-  const injector = univer.__getInjector();
+  const injector = servicesOf(univer);
   let rests: readonly Place[] = [];
 
   const hold = () => {

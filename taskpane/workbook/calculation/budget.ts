@@ -1,4 +1,4 @@
-import { type Injector, IUniverInstanceService, type Workbook } from '@univerjs/core';
+import { type Injector, IUniverInstanceService, type Workbook } from '../engine/core.js';
 import {
   type ArrayValueObject,
   BaseReferenceObject,
@@ -7,7 +7,7 @@ import {
   ErrorValueObject,
   IFormulaRuntimeService,
   Interpreter,
-} from '@univerjs/engine-formula';
+} from '../engine/formula.js';
 import type { Place } from './signals.js';
 
 /** Cells that one range may have: more take longer than anyone waits, and more room than a page is given. */

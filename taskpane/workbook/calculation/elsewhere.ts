@@ -6,7 +6,7 @@ import {
   type Univer,
   UniverInstanceType,
   type Workbook,
-} from '@univerjs/core';
+} from '../engine/core.js';
 import {
   ErrorType,
   FormulaDataModel,
@@ -14,7 +14,7 @@ import {
   SetArrayFormulaDataMutation,
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationStartMutation,
-} from '@univerjs/engine-formula';
+} from '../engine/formula.js';
 import {
   ChannelService,
   DataSyncPrimaryController,
@@ -22,8 +22,9 @@ import {
   IRemoteSyncService,
   IRPCChannelService,
   RemoteSyncPrimaryService,
-} from '@univerjs/rpc';
-import { SetRangeValuesMutation } from '@univerjs/sheets';
+} from '../engine/rpc.js';
+import { servicesOf } from '../engine/services.js';
+import { SetRangeValuesMutation } from '../engine/sheets.js';
 import type { Messages } from '../formula/messages.js';
 import { leaveEntriesAlone } from './leaveEntriesAlone.js';
 import { lifted } from './lifted.js';
@@ -52,7 +53,7 @@ interface Options {
 
 /** Has the workbook of this page calculated by a thread of its own. Whatever does not come to an end there is left. */
 export function calculateElsewhere(univer: Univer, messages: Messages, { calculates, left: tell }: Options): void {
-  const injector = univer.__getInjector();
+  const injector = servicesOf(univer);
   const commands = injector.get(ICommandService);
   const thread = new Thread({ ended, tooLarge });
   if (calculates) thread.begin();

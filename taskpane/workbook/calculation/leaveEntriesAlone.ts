@@ -1,5 +1,6 @@
-import { type ICellData, ICommandService, IUniverInstanceService, type Univer, type Workbook } from '@univerjs/core';
-import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from '@univerjs/sheets';
+import { type ICellData, ICommandService, IUniverInstanceService, type Univer, type Workbook } from '../engine/core.js';
+import { servicesOf } from '../engine/services.js';
+import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from '../engine/sheets.js';
 
 const isEmpty = ({ v }: ICellData) => v === undefined || v === null || v === '';
 
@@ -8,7 +9,7 @@ const isEmpty = ({ v }: ICellData) => v === undefined || v === null || v === '';
  * before it is set: only a formula, or an empty cell, takes an answer.
  */
 export function leaveEntriesAlone(univer: Univer): void {
-  const injector = univer.__getInjector();
+  const injector = servicesOf(univer);
   injector.get(ICommandService).beforeCommandExecuted(({ id, params }, options) => {
     if (id !== SetRangeValuesMutation.id || !options?.applyFormulaCalculationResult || !options.fromSync) return;
     const { unitId, subUnitId, cellValue } = params as ISetRangeValuesMutationParams;

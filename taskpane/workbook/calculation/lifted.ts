@@ -1,5 +1,5 @@
-import type { ICommandInfo } from '@univerjs/core';
-import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from '@univerjs/sheets';
+import type { ICommandInfo } from '../engine/core.js';
+import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from '../engine/sheets.js';
 import type { Place } from './signals.js';
 
 /** Those of the resting formulas that rest still: one that was written over is calculated again. */

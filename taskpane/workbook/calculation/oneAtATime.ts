@@ -1,5 +1,5 @@
-import type { Injector } from '@univerjs/core';
-import { FormulaDataModel, ICalculateFormulaService } from '@univerjs/engine-formula';
+import type { Injector } from '../engine/core.js';
+import { FormulaDataModel, ICalculateFormulaService } from '../engine/formula.js';
 
 type Config = Parameters<ICalculateFormulaService['execute']>[0];
 

@@ -1,10 +1,10 @@
-import type { ICommandService, IMutationInfo } from '@univerjs/core';
+import type { ICommandService, IMutationInfo } from '../engine/core.js';
 import {
   type IRemoveOtherFormulaMutationParams,
   type ISetOtherFormulaMutationParams,
   RemoveOtherFormulaMutation,
   SetOtherFormulaMutation,
-} from '@univerjs/engine-formula';
+} from '../engine/formula.js';
 
 /** The formulas of rules and formats are in no cell, so they are kept here for a thread that begins anew. */
 export function rulesOf(commands: ICommandService): () => readonly IMutationInfo[] {

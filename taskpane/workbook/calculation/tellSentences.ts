@@ -1,4 +1,4 @@
-import { CommandType, type IMutation } from '@univerjs/core';
+import { CommandType, type IMutation } from '../engine/core.js';
 import type { Change } from '../formula/messages.js';
 
 interface Told {

@@ -1,15 +1,16 @@
-import { ICommandService, LocaleType, LogLevel, Univer } from '@univerjs/core';
-import { SetFormulaCalculationResultMutation } from '@univerjs/engine-formula';
+import { filter, fromEvent, map, share } from 'rxjs';
+import { bindAll } from '../../../functions/bind.js';
+import { metadata } from '../../../functions/metadata.js';
+import { ICommandService, LocaleType, LogLevel, Univer } from '../engine/core.js';
+import { SetFormulaCalculationResultMutation } from '../engine/formula.js';
 import {
   ChannelService,
   DataSyncReplicaController,
   IRemoteInstanceService,
   IRPCChannelService,
   WebWorkerRemoteInstanceService,
-} from '@univerjs/rpc';
-import { filter, fromEvent, map, share } from 'rxjs';
-import { bindAll } from '../../../functions/bind.js';
-import { metadata } from '../../../functions/metadata.js';
+} from '../engine/rpc.js';
+import { servicesOf } from '../engine/services.js';
 import { answers } from '../formula/cellError.js';
 import { registerCalculating } from '../formula/engine.js';
 import { bound } from './bound.js';
@@ -21,7 +22,7 @@ const thread = globalThis as unknown as EventTarget & { postMessage(message: unk
 const signal = (message: FromThread) => thread.postMessage(message);
 
 const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR });
-const injector = univer.__getInjector();
+const injector = servicesOf(univer);
 const received = fromEvent<MessageEvent<unknown>>(thread, 'message').pipe(
   map(({ data }) => data),
   share(),

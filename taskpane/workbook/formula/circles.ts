@@ -1,4 +1,4 @@
-import { type IRange, IUniverInstanceService, type Univer, type Workbook } from '@univerjs/core';
+import { type IRange, IUniverInstanceService, type Univer, type Workbook } from '../engine/core.js';
 import {
   deserializeRangeWithSheet,
   ErrorType,
@@ -7,7 +7,8 @@ import {
   type IFormulaDependencyTree,
   LexerTreeBuilder,
   sequenceNodeType,
-} from '@univerjs/engine-formula';
+} from '../engine/formula.js';
+import { servicesOf } from '../engine/services.js';
 import { beforeFirstCalculation } from './firstCalculation.js';
 import { groupsIn } from './groupsIn.js';
 
@@ -25,7 +26,7 @@ const has = ({ startRow, endRow, startColumn, endColumn }: IRange, { row, column
 
 /** Shows an error in each formula that reads its own answer, directly or through others, in place of a growing number. */
 export function markCircles(univer: Univer): void {
-  const injector = univer.__getInjector();
+  const injector = servicesOf(univer);
 
   /** Whether `tree` reads the answer of one of `others`, and not only where it is. */
   function readsAnswer(tree: Tree, others: readonly Tree[]): boolean {

@@ -1,5 +1,5 @@
-import { FunctionType, type IFunctionInfo } from '@univerjs/engine-formula';
 import { type FunctionMetadata, NAMESPACE } from '../../../functions/metadata.js';
+import { FunctionType, type IFunctionInfo } from '../engine/formula.js';
 
 /** What stands before each id in a cell. */
 export const NAME_START = `${NAMESPACE}.`;

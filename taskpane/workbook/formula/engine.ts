@@ -1,10 +1,11 @@
-import { ICommandService, type Univer } from '@univerjs/core';
-import { SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin } from '@univerjs/engine-formula';
-import { UniverSheetsPlugin } from '@univerjs/sheets';
-import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
-import { UniverSheetsNumfmtPlugin } from '@univerjs/sheets-numfmt';
 import type { WorksheetFunction } from '../../../functions/bind.js';
 import type { FunctionMetadata } from '../../../functions/metadata.js';
+import { ICommandService, type Univer } from '../engine/core.js';
+import { SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin } from '../engine/formula.js';
+import { servicesOf } from '../engine/services.js';
+import { UniverSheetsPlugin } from '../engine/sheets.js';
+import { CalculationMode, UniverSheetsFormulaPlugin } from '../engine/sheetsFormula.js';
+import { UniverSheetsNumfmtPlugin } from '../engine/sheetsNumfmt.js';
 import { markCircles } from './circles.js';
 import { descriptions } from './description.js';
 import { gridFunctions } from './functions.js';
@@ -39,8 +40,7 @@ function registerFormulas(univer: Univer, { metadata }: Functions) {
 
 /** What goes with each calculation, wherever it runs. */
 function accompanyCalculation(univer: Univer, messages: Messages) {
-  univer
-    .__getInjector()
+  servicesOf(univer)
     .get(ICommandService)
     .beforeCommandExecuted(({ id }) => {
       if (id === SetFormulaCalculationStartMutation.id) messages.newRound();

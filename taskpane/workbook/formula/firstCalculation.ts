@@ -1,5 +1,6 @@
-import { ICommandService, type Univer } from '@univerjs/core';
-import { SetFormulaCalculationStartMutation } from '@univerjs/engine-formula';
+import { ICommandService, type Univer } from '../engine/core.js';
+import { SetFormulaCalculationStartMutation } from '../engine/formula.js';
+import { servicesOf } from '../engine/services.js';
 
 /**
  * Does something before the first calculation: the engine's services are there with the first workbook, not before.
@@ -7,8 +8,7 @@ import { SetFormulaCalculationStartMutation } from '@univerjs/engine-formula';
  */
 export function beforeFirstCalculation(univer: Univer, act: () => void): void {
   let done = false;
-  univer
-    .__getInjector()
+  servicesOf(univer)
     .get(ICommandService)
     .beforeCommandExecuted(({ id }) => {
       if (done || id !== SetFormulaCalculationStartMutation.id) return;

@@ -1,6 +1,6 @@
-import { BaseFunction, type BaseValueObject } from '@univerjs/engine-formula';
 import type { WorksheetFunction } from '../../../functions/bind.js';
 import type { FunctionMetadata } from '../../../functions/metadata.js';
+import { BaseFunction, type BaseValueObject } from '../engine/formula.js';
 import { CellError } from './cellError.js';
 import { NAME_START } from './description.js';
 import type { Messages } from './messages.js';

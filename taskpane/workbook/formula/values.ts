@@ -1,4 +1,4 @@
-import type { Nullable } from '@univerjs/core';
+import type { Nullable } from '../engine/core.js';
 import {
   ArrayValueObject,
   type BaseValueObject,
@@ -7,7 +7,7 @@ import {
   ErrorValueObject,
   NumberValueObject,
   StringValueObject,
-} from '@univerjs/engine-formula';
+} from '../engine/formula.js';
 import { CellError } from './cellError.js';
 
 export type GridValue = number | string | boolean | null | CellError;

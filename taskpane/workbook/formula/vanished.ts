@@ -1,10 +1,11 @@
-import { ICommandService, type IRange, type IUnitRange, type Univer } from '@univerjs/core';
+import { ICommandService, type IRange, type IUnitRange, type Univer } from '../engine/core.js';
 import {
   FormulaDataModel,
   SetArrayFormulaDataMutation,
   SetFormulaCalculationResultMutation,
   SetFormulaCalculationStartMutation,
-} from '@univerjs/engine-formula';
+} from '../engine/formula.js';
+import { servicesOf } from '../engine/services.js';
 
 type Fills = ReadonlyMap<string, IUnitRange>;
 
@@ -30,7 +31,7 @@ const holds = (outer: IRange, inner: IRange): boolean =>
  * are calculated once more as soon as an answer has become smaller.
  */
 export function recalculateWhatReadsTheVanished(univer: Univer): void {
-  const injector = univer.__getInjector();
+  const injector = servicesOf(univer);
   const commands = injector.get(ICommandService);
   let before: Fills = new Map();
   let vanished: IUnitRange[] = [];

@@ -1,4 +1,4 @@
-import { CommandType, type ICommandInfo } from '@univerjs/core';
+import { CommandType, type ICommandInfo } from '../engine/core.js';
 import { keepLastMoment } from '../store/lastMoment.js';
 import { save, stamped } from '../store/store.js';
 import type { Grid } from './boot.js';

@@ -8,7 +8,7 @@ import {
   TextDecoration,
   VerticalAlign,
   WrapStrategy,
-} from '@univerjs/core';
+} from '../engine/core.js';
 import type { BookCell } from '../xlsx/book.js';
 import { type Alignment, type BookLook, LINE_STYLES, SIDES } from '../xlsx/bookLook.js';
 import { engineLook, INDENT } from './styles.js';

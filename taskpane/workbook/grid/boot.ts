@@ -1,33 +1,22 @@
-import { type IWorkbookData, LogLevel, Univer, UniverInstanceType } from '@univerjs/core';
-import { FUniver } from '@univerjs/core/facade';
-import { UniverDocsPlugin } from '@univerjs/docs';
-import { UniverDocsUIPlugin } from '@univerjs/docs-ui';
-import { UniverRenderEnginePlugin } from '@univerjs/engine-render';
-import { UniverSheetsConditionalFormattingPlugin } from '@univerjs/sheets-conditional-formatting';
-import { UniverSheetsConditionalFormattingUIPlugin } from '@univerjs/sheets-conditional-formatting-ui';
-import { UniverSheetsDataValidationPlugin } from '@univerjs/sheets-data-validation';
-import { UniverSheetsDataValidationUIPlugin } from '@univerjs/sheets-data-validation-ui';
-import { UniverSheetsFormulaUIPlugin } from '@univerjs/sheets-formula-ui';
-import { UniverSheetsNumfmtUIPlugin } from '@univerjs/sheets-numfmt-ui';
-import { UniverSheetsUIPlugin } from '@univerjs/sheets-ui';
-import { UniverUIPlugin } from '@univerjs/ui';
-import '@univerjs/engine-formula/facade';
-import '@univerjs/sheets/facade';
-import '@univerjs/sheets-ui/facade';
-import '@univerjs/sheets-formula/facade';
-import '@univerjs/sheets-numfmt/facade';
-import '@univerjs/design/lib/index.css';
-import '@univerjs/ui/lib/index.css';
-import '@univerjs/docs-ui/lib/index.css';
-import '@univerjs/sheets-ui/lib/index.css';
-import '@univerjs/sheets-formula-ui/lib/index.css';
-import '@univerjs/sheets-numfmt-ui/lib/index.css';
-import '@univerjs/sheets-conditional-formatting-ui/lib/index.css';
-import '@univerjs/sheets-data-validation-ui/lib/index.css';
 import { calculateElsewhere, type Left } from '../calculation/elsewhere.js';
+import { UniverSheetsConditionalFormattingPlugin } from '../engine/conditions.js';
+import { type IWorkbookData, LogLevel, Univer, UniverInstanceType } from '../engine/core.js';
+import { FUniver } from '../engine/facade.js';
+import {
+  UniverDocsPlugin,
+  UniverDocsUIPlugin,
+  UniverRenderEnginePlugin,
+  UniverSheetsConditionalFormattingUIPlugin,
+  UniverSheetsDataValidationUIPlugin,
+  UniverSheetsFormulaUIPlugin,
+  UniverSheetsNumfmtUIPlugin,
+  UniverSheetsUIPlugin,
+  UniverUIPlugin,
+} from '../engine/page.js';
+import { UniverSheetsDataValidationPlugin } from '../engine/validation.js';
+import type { Locale } from '../engine/words/locale.js';
 import { type Functions, registerHolding } from '../formula/engine.js';
 import { Messages } from '../formula/messages.js';
-import type { Locale } from './locale.js';
 import { menu } from './menu.js';
 
 export interface Grid {

@@ -1,5 +1,5 @@
-import { CellValueType, type ICellData, type Nullable } from '@univerjs/core';
 import type { CellContent } from '../../host/host.js';
+import { CellValueType, type ICellData, type Nullable } from '../engine/core.js';
 import { styleOf } from './styles.js';
 
 interface Written {

@@ -1,15 +1,15 @@
-import type { ICellData, IObjectMatrixPrimitiveType, IWorksheetData } from '@univerjs/core';
-import { deserializeRangeWithSheet, SetFormulaCalculationResultMutation } from '@univerjs/engine-formula';
+import type { SheetChart } from '../../../src/sheets/sheet.js';
+import { a1 } from '../../host/a1.js';
+import type { CellContent, ShownChart } from '../../host/host.js';
+import type { ICellData, IObjectMatrixPrimitiveType, IWorksheetData } from '../engine/core.js';
+import type { FWorksheet } from '../engine/facade.js';
+import { deserializeRangeWithSheet, SetFormulaCalculationResultMutation } from '../engine/formula.js';
 import {
   InsertSheetMutation,
   RemoveSheetMutation,
   SetRangeValuesMutation,
   SetWorksheetActiveOperation,
-} from '@univerjs/sheets';
-import type { FWorksheet } from '@univerjs/sheets/facade';
-import type { SheetChart } from '../../../src/sheets/sheet.js';
-import { a1 } from '../../host/a1.js';
-import type { CellContent, ShownChart } from '../../host/host.js';
+} from '../engine/sheets.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
 import { MOVES } from './moves.js';

@@ -1,11 +1,12 @@
-import type { IRange, Nullable } from '@univerjs/core';
+import type { IRange, Nullable } from '../engine/core.js';
+import { servicesOf } from '../engine/services.js';
 import {
   ClearSelectionContentCommand,
   type ISetRangeValuesMutationParams,
   SetRangeValuesMutation,
   SheetInterceptorService,
   SheetsSelectionsService,
-} from '@univerjs/sheets';
+} from '../engine/sheets.js';
 import type { Grid } from './boot.js';
 import { workbookOf } from './place.js';
 
@@ -22,7 +23,7 @@ const NOTHING = { redos: [], undos: [] };
  * empties a cell of them as well; they are put back in the same step.
  */
 export function keepRulesOfEmptiedCells(grid: Grid): void {
-  const injector = grid.univer.__getInjector();
+  const injector = servicesOf(grid.univer);
   const selected = () =>
     injector
       .get(SheetsSelectionsService)

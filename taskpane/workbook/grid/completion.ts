@@ -1,7 +1,8 @@
-import { ICommandService } from '@univerjs/core';
-import { IEditorService } from '@univerjs/docs-ui';
-import { IDescriptionService } from '@univerjs/sheets-formula';
-import { type IShortcutItem, IShortcutService, KeyCode } from '@univerjs/ui';
+import { ICommandService } from '../engine/core.js';
+import { IEditorService } from '../engine/docsUi.js';
+import { servicesOf } from '../engine/services.js';
+import { IDescriptionService } from '../engine/sheetsFormula.js';
+import { type IShortcutItem, IShortcutService, KeyCode } from '../engine/ui.js';
 import type { Grid } from './boot.js';
 
 /** How the engine calls the keys of its list of functions. */
@@ -15,7 +16,7 @@ const NAME = /[\p{L}_][\p{L}\p{N}_.]*$/u;
  * where the list was made for other letters than those that now stand there.
  */
 export function takeCompletionsOnPurpose(grid: Grid): void {
-  const injector = grid.univer.__getInjector();
+  const injector = servicesOf(grid.univer);
   const descriptions = injector.get(IDescriptionService);
   const shortcuts = injector.get(IShortcutService);
   let listed = '';

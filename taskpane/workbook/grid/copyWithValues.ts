@@ -1,5 +1,5 @@
-import type { ICellData, IObjectMatrixPrimitiveType, IWorksheetData } from '@univerjs/core';
 import { copyName } from '../../host/sheetName.js';
+import type { ICellData, IObjectMatrixPrimitiveType, IWorksheetData } from '../engine/core.js';
 import type { Grid } from './boot.js';
 import { spilledCells, workbookOf } from './place.js';
 

@@ -1,4 +1,4 @@
-import { CellValueType, type ICellData, type IStyleData } from '@univerjs/core';
+import { CellValueType, type ICellData, type IStyleData } from '../engine/core.js';
 import type { Entry } from '../entry/entry.js';
 import { textCell } from './cells.js';
 

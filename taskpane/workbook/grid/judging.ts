@@ -1,3 +1,11 @@
+import type { SheetCondition, StarterSheet, Validation } from '../../../src/sheets/sheet.js';
+import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
+import {
+  AddConditionalRuleMutation,
+  CFRuleType,
+  CFSubRuleType,
+  type IConditionFormattingRule,
+} from '../engine/conditions.js';
 import {
   BooleanNumber,
   DataValidationErrorStyle,
@@ -6,16 +14,8 @@ import {
   type ICommandService,
   type IDataValidationRule,
   type IRange,
-} from '@univerjs/core';
-import { deserializeRangeWithSheet } from '@univerjs/engine-formula';
-import {
-  AddConditionalRuleMutation,
-  CFRuleType,
-  CFSubRuleType,
-  type IConditionFormattingRule,
-} from '@univerjs/sheets-conditional-formatting';
-import type { SheetCondition, StarterSheet, Validation } from '../../../src/sheets/sheet.js';
-import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
+} from '../engine/core.js';
+import { deserializeRangeWithSheet } from '../engine/formula.js';
 
 const yes = (one: boolean) => (one ? BooleanNumber.TRUE : BooleanNumber.FALSE);
 

@@ -1,5 +1,5 @@
-import type { ICellData, Nullable } from '@univerjs/core';
 import type { CellContent } from '../../host/host.js';
+import type { ICellData, Nullable } from '../engine/core.js';
 import { readsOnly } from '../xlsx/names.js';
 import type { Grid } from './boot.js';
 import { contentOf, hasFormula } from './cells.js';

@@ -7,7 +7,7 @@ import {
   RemoveColMutation,
   RemoveRowMutation,
   ReorderRangeMutation,
-} from '@univerjs/sheets';
+} from '../engine/sheets.js';
 import type { Grid } from './boot.js';
 import { workbookOf } from './place.js';
 

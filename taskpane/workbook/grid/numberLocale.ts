@@ -1,4 +1,4 @@
-import type { INumfmtLocaleTag } from '@univerjs/core';
+import type { INumfmtLocaleTag } from '../engine/core.js';
 
 /** Languages with a decimal comma for which the engine knows how to write a formatted number. */
 const KNOWN: readonly INumfmtLocaleTag[] = [

@@ -7,7 +7,7 @@ import {
   type IWorkbookData,
   type IWorksheetData,
   LocaleType,
-} from '@univerjs/core';
+} from '../engine/core.js';
 import type { Book, BookCell, BookSheet } from '../xlsx/book.js';
 import { styleOfBook } from './bookStyle.js';
 import { textCell } from './cells.js';

@@ -1,9 +1,10 @@
-import { ILayoutService } from '@univerjs/ui';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
 import type { Block, Cells, Selection, ShownChart } from '../../host/host.js';
 import type { Reference } from '../../host/reference.js';
 import { Refusal } from '../../host/refusal.js';
 import type { WorkbookContents } from '../../host/workbookContents.js';
+import { servicesOf } from '../engine/services.js';
+import { ILayoutService } from '../engine/ui.js';
 import type { Book } from '../xlsx/book.js';
 import { type Autosave, askBeforeLeaving, autosave, type SaveState } from './autosave.js';
 import type { Grid } from './boot.js';
@@ -76,6 +77,6 @@ export function openedWorkbook(grid: Grid, container: HTMLElement, calculated: P
       readOnly = true;
       return makeReadOnly(grid);
     },
-    focus: () => grid.univer.__getInjector().get(ILayoutService).focus(),
+    focus: () => servicesOf(grid.univer).get(ILayoutService).focus(),
   };
 }

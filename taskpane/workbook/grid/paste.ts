@@ -1,5 +1,6 @@
-import { CellValueType, type ICellData } from '@univerjs/core';
-import { IEditorBridgeService, ISheetClipboardService } from '@univerjs/sheets-ui';
+import { CellValueType, type ICellData } from '../engine/core.js';
+import { servicesOf } from '../engine/services.js';
+import { IEditorBridgeService, ISheetClipboardService } from '../engine/sheetsUi.js';
 import { notationOfBlock } from '../entry/blockMark.js';
 import { readEntry } from '../entry/entry.js';
 import { written } from '../entry/notation.js';
@@ -34,7 +35,7 @@ function understanding({ notation, shownBy, open }: ReturnType<typeof notationOf
 
 /** Reads pasted text in the user's notation. What cannot be read stays text, and is told of. */
 export function readPasting(grid: Grid, container: HTMLElement, writing: Writing, tell: (message: string) => void) {
-  const injector = grid.univer.__getInjector();
+  const injector = servicesOf(grid.univer);
   const editor = injector.get(IEditorBridgeService);
   /** What was copied inside this workbook needs no reading. Only what the engine kept itself counts: marks can be forged. */
   const copiedHere = (html: string) => {

@@ -4,9 +4,10 @@ import {
   type IObjectMatrixPrimitiveType,
   type IRange,
   type Nullable,
-} from '@univerjs/core';
-import { FormulaDataModel, serializeRange } from '@univerjs/engine-formula';
-import type { FRange, FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
+} from '../engine/core.js';
+import type { FRange, FWorkbook, FWorksheet } from '../engine/facade.js';
+import { FormulaDataModel, serializeRange } from '../engine/formula.js';
+import { servicesOf } from '../engine/services.js';
 import type { Grid } from './boot.js';
 import { hasFormula } from './cells.js';
 
@@ -35,7 +36,7 @@ interface Shown {
 export function shownAt(grid: Grid, sheet: FWorksheet, row: number, column: number): Shown {
   const own = sheet.getSheet().getCellRaw(row, column);
   if (hasFormula(own)) return { cell: own, origin: { row, column } };
-  const model = grid.univer.__getInjector().get(FormulaDataModel);
+  const model = servicesOf(grid.univer).get(FormulaDataModel);
   const unit = workbookOf(grid).getId();
   const spilled = model.getArrayFormulaCellData()[unit]?.[sheet.getSheetId()]?.[row]?.[column];
   if (!spilled || (own?.v !== undefined && own.v !== null && own.v !== '')) return { cell: own };
@@ -53,7 +54,7 @@ export function shownAt(grid: Grid, sheet: FWorksheet, row: number, column: numb
 
 /** Every cell that an answer of several cells fills, with the part of the answer in it. */
 export function spilledCells(grid: Grid, sheet: FWorksheet): [row: number, column: number, cell: ICellData][] {
-  const model = grid.univer.__getInjector().get(FormulaDataModel);
+  const model = servicesOf(grid.univer).get(FormulaDataModel);
   const rows = model.getArrayFormulaCellData()[workbookOf(grid).getId()]?.[sheet.getSheetId()] ?? {};
   return Object.entries(rows).flatMap(([row, columns]) =>
     Object.entries((columns ?? {}) as Record<string, Nullable<ICellData>>).flatMap(([column, cell]) =>

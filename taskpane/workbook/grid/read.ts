@@ -1,8 +1,8 @@
-import type { FWorksheet } from '@univerjs/sheets/facade';
 import { referenceOf } from '../../formula/references.js';
 import { Unknown } from '../../formula/unknown.js';
 import type { Cells } from '../../host/host.js';
 import type { RangeReference, Reference } from '../../host/reference.js';
+import type { FWorksheet } from '../engine/facade.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
 import { shownAt, workbookOf } from './place.js';

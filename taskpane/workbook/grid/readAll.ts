@@ -1,6 +1,6 @@
-import type { FWorksheet } from '@univerjs/sheets/facade';
 import type { CellContent } from '../../host/host.js';
 import type { SheetContents, WorkbookContents } from '../../host/workbookContents.js';
+import type { FWorksheet } from '../engine/facade.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
 import { formulasOf } from './formulas.js';

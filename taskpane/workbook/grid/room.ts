@@ -1,4 +1,4 @@
-import type { FWorksheet } from '@univerjs/sheets/facade';
+import type { FWorksheet } from '../engine/facade.js';
 import { LIMITS } from '../xlsx/limits.js';
 
 interface Extent {

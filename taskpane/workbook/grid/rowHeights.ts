@@ -1,4 +1,4 @@
-import { BooleanNumber, type IRowData, type IWorksheetData } from '@univerjs/core';
+import { BooleanNumber, type IRowData, type IWorksheetData } from '../engine/core.js';
 
 /** Points are 72 of an inch, pixels 96. */
 const POINT = 96 / 72;

@@ -1,13 +1,14 @@
-import { SetFormulaCalculationResultMutation } from '@univerjs/engine-formula';
+import { filledBy } from '../../host/filledBy.js';
+import type { Selection } from '../../host/host.js';
+import type { FWorksheet } from '../engine/facade.js';
+import { SetFormulaCalculationResultMutation } from '../engine/formula.js';
+import { servicesOf } from '../engine/services.js';
 import {
   SetRangeValuesMutation,
   SetSelectionsOperation,
   SetWorksheetActiveOperation,
   SheetsSelectionsService,
-} from '@univerjs/sheets';
-import type { FWorksheet } from '@univerjs/sheets/facade';
-import { filledBy } from '../../host/filledBy.js';
-import type { Selection } from '../../host/host.js';
+} from '../engine/sheets.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
 import { keptFormula } from './kept.js';
@@ -73,7 +74,7 @@ export function watchSelection(grid: Grid, listener: (selection: Selection) => v
     if (CHANGES.has(id)) later();
   });
   // A cell that is chosen by its name is selected without a command.
-  const selections = grid.univer.__getInjector().get(SheetsSelectionsService).selectionSet$.subscribe(later);
+  const selections = servicesOf(grid.univer).get(SheetsSelectionsService).selectionSet$.subscribe(later);
   look();
   return () => {
     window.clearTimeout(waiting);

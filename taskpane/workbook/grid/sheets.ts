@@ -1,7 +1,8 @@
-import { ICommandService } from '@univerjs/core';
-import type { FWorksheet } from '@univerjs/sheets/facade';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
 import type { Texts } from '../../texts/texts.js';
+import { ICommandService } from '../engine/core.js';
+import type { FWorksheet } from '../engine/facade.js';
+import { servicesOf } from '../engine/services.js';
 import type { Grid } from './boot.js';
 import { setRules } from './judging.js';
 import { workbookOf } from './place.js';
@@ -40,7 +41,7 @@ export function defineNames(grid: Grid, sheet: FWorksheet, { names: defined }: S
 /** What a starter sheet brings with it besides its cells. */
 export function completeStarter(grid: Grid, sheet: FWorksheet, starter: StarterSheet): void {
   defineNames(grid, sheet, starter);
-  const commands = grid.univer.__getInjector().get(ICommandService);
+  const commands = servicesOf(grid.univer).get(ICommandService);
   setRules(commands, workbookOf(grid).getId(), sheet.getSheetId(), starter);
 }
 

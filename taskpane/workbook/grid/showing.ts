@@ -1,6 +1,7 @@
-import { CellValueType } from '@univerjs/core';
-import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/sheets';
-import { ISheetClipboardService } from '@univerjs/sheets-ui';
+import { CellValueType } from '../engine/core.js';
+import { servicesOf } from '../engine/services.js';
+import { INTERCEPTOR_POINT, SheetInterceptorService } from '../engine/sheets.js';
+import { ISheetClipboardService } from '../engine/sheetsUi.js';
 import type { Notation } from '../entry/notation.js';
 import type { Grid } from './boot.js';
 import { allDigits, measureOf, shownFormatted, shownNumber } from './shownNumber.js';
@@ -15,7 +16,7 @@ const PIXELS_A_POINT = 96 / 72;
 
 /** Shows numbers in the user's notation, and never a part of one; what is copied has all its digits. */
 export function showNumbers(grid: Grid, notation: Notation): void {
-  const injector = grid.univer.__getInjector();
+  const injector = servicesOf(grid.univer);
   let copying = false;
   injector.get(ISheetClipboardService).addClipboardHook({
     id: 'all-digits',

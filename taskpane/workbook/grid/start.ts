@@ -1,10 +1,12 @@
-import { type IWorkbookData, LifecycleService, LifecycleStages } from '@univerjs/core';
-import { SetFormulaCalculationNotificationMutation } from '@univerjs/engine-formula';
 import { bindAll } from '../../../functions/bind.js';
 import type { Metadata } from '../../../functions/metadata.js';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
 import { languageOf, type Texts } from '../../texts/texts.js';
 import type { Left } from '../calculation/elsewhere.js';
+import { type IWorkbookData, LifecycleService, LifecycleStages } from '../engine/core.js';
+import { SetFormulaCalculationNotificationMutation } from '../engine/formula.js';
+import { servicesOf } from '../engine/services.js';
+import { loadLocale } from '../engine/words/locale.js';
 import { notationOf } from '../entry/notation.js';
 import { answers } from '../formula/cellError.js';
 import { growToTypedAddress } from './addressBox.js';
@@ -12,7 +14,6 @@ import { bootGrid, type Grid } from './boot.js';
 import { keepRulesOfEmptiedCells } from './clearing.js';
 import { takeCompletionsOnPurpose } from './completion.js';
 import { markMoves } from './kept.js';
-import { loadLocale } from './locale.js';
 import { mendMarkup } from './markup.js';
 import { renewMessagesAfterMoves } from './moves.js';
 import { closeNameListOnChoice } from './nameList.js';
@@ -100,7 +101,7 @@ export async function startGrid({
   growToTypedAddress(grid, container, (...most) => tell(words.entry.tooFar(...most)));
   dark().addEventListener('change', ({ matches }) => grid.api.toggleDarkMode(matches));
   // Earlier it would take keys for a cell that cannot be seen or chosen yet.
-  await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
+  await servicesOf(grid.univer).get(LifecycleService).onStage(LifecycleStages.Rendered);
   forgetSteps(grid);
   const workbook = openedWorkbook(grid, container, calculated);
   closeNameListOnChoice(grid, workbook.focus);

@@ -1,4 +1,5 @@
-import { IUndoRedoService, RedoCommand, UndoCommand } from '@univerjs/core';
+import { IUndoRedoService, RedoCommand, UndoCommand } from '../engine/core.js';
+import { servicesOf } from '../engine/services.js';
 import type { Grid } from './boot.js';
 import { workbookOf } from './place.js';
 
@@ -14,7 +15,7 @@ export interface Steps {
   forth(): void;
 }
 
-const serviceOf = (grid: Grid) => grid.univer.__getInjector().get(IUndoRedoService);
+const serviceOf = (grid: Grid) => servicesOf(grid.univer).get(IUndoRedoService);
 
 /** What the page itself did so far is nobody's to take back. */
 export const forgetSteps = (grid: Grid): void => serviceOf(grid).clearUndoRedo(workbookOf(grid).getId());

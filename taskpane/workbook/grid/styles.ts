@@ -1,6 +1,6 @@
-import { BooleanNumber, BorderStyleTypes, HorizontalAlign, type IStyleData, WrapStrategy } from '@univerjs/core';
 import type { CellStyle } from '../../host/host.js';
 import { LOOKS, type Look } from '../../host/looks.js';
+import { BooleanNumber, BorderStyleTypes, HorizontalAlign, type IStyleData, WrapStrategy } from '../engine/core.js';
 
 /** Pixels of one step of indent. */
 export const INDENT = 8;

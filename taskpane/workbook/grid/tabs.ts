@@ -4,7 +4,7 @@ import {
   SetWorksheetActiveOperation,
   SetWorksheetNameMutation,
   SetWorksheetOrderMutation,
-} from '@univerjs/sheets';
+} from '../engine/sheets.js';
 import type { Grid } from './boot.js';
 import { workbookOf } from './place.js';
 import { insertBlank, type NameRefusal, nameRefusal } from './sheets.js';

@@ -1,3 +1,6 @@
+import type { SheetCondition } from '../../../src/sheets/sheet.js';
+import { a1 } from '../../host/a1.js';
+import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
 import {
   BooleanNumber,
   type ICellData,
@@ -5,11 +8,9 @@ import {
   type IStyleData,
   type IWorksheetData,
   type Nullable,
-} from '@univerjs/core';
-import { FormulaDataModel } from '@univerjs/engine-formula';
-import type { SheetCondition } from '../../../src/sheets/sheet.js';
-import { a1 } from '../../host/a1.js';
-import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
+} from '../engine/core.js';
+import { FormulaDataModel } from '../engine/formula.js';
+import { servicesOf } from '../engine/services.js';
 import type { Book, BookCell, BookSheet } from '../xlsx/book.js';
 import { isError } from '../xlsx/errors.js';
 import type { PageSetup } from '../xlsx/pageSetup.js';
@@ -85,7 +86,7 @@ export function bookOfGrid(grid: Grid): Book {
     const data = saved.resources?.find((one) => one.name === name)?.data;
     return data ? (JSON.parse(data) as T) : undefined;
   };
-  const model = grid.univer.__getInjector().get(FormulaDataModel);
+  const model = servicesOf(grid.univer).get(FormulaDataModel);
   const answers = model.getArrayFormulaCellData()[saved.id];
   const fills = model.getArrayFormulaRange()[saved.id];
   const rules = resource<Record<string, readonly SavedRule[]>>('SHEET_CONDITIONAL_FORMATTING_PLUGIN') ?? {};

@@ -1,5 +1,6 @@
-import { CellValueType, type ICellData } from '@univerjs/core';
-import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, SheetInterceptorService } from '@univerjs/sheets';
+import { CellValueType, type ICellData } from '../engine/core.js';
+import { servicesOf } from '../engine/services.js';
+import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, SheetInterceptorService } from '../engine/sheets.js';
 import { readEntry } from '../entry/entry.js';
 import type { Writing } from '../entry/writing.js';
 import type { Grid } from './boot.js';
@@ -28,7 +29,7 @@ interface Told {
 /** Reads what is typed in the user's notation, and lets numbers be edited in it. */
 export function readTyping(grid: Grid, writing: Writing, { refuse, flag }: Told) {
   const { notation } = writing;
-  const interceptors = grid.univer.__getInjector().get(SheetInterceptorService);
+  const interceptors = servicesOf(grid.univer).get(SheetInterceptorService);
 
   interceptors.writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
     priority: FIRST,

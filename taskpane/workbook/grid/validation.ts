@@ -1,5 +1,5 @@
-import type { ICellData } from '@univerjs/core';
 import type { Validation } from '../../../src/sheets/sheet.js';
+import type { ICellData } from '../engine/core.js';
 import type { Entry } from '../entry/entry.js';
 
 interface Ruled {

@@ -1,3 +1,4 @@
+import type { StarterSheet } from '../../../src/sheets/sheet.js';
 import {
   type ICellData,
   type IObjectMatrixPrimitiveType,
@@ -5,8 +6,7 @@ import {
   type IWorksheetData,
   LocaleType,
   VerticalAlign,
-} from '@univerjs/core';
-import type { StarterSheet } from '../../../src/sheets/sheet.js';
+} from '../engine/core.js';
 import { cellData } from './cells.js';
 import { withCharts } from './charts.js';
 import { withRule } from './validation.js';

@@ -1,6 +1,6 @@
-import type { ICellData } from '@univerjs/core';
 import type { Block, BlockCell } from '../../host/host.js';
 import { NotEmpty, Refusal } from '../../host/refusal.js';
+import type { ICellData } from '../engine/core.js';
 import type { Grid } from './boot.js';
 import { cellData, hasFormula } from './cells.js';
 import { asOneStep } from './oneStep.js';

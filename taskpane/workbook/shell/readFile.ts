@@ -1,4 +1,4 @@
-import type { IWorkbookData } from '@univerjs/core';
+import type { IWorkbookData } from '../engine/core.js';
 import { knowsFunction } from '../formula/known.js';
 import { gridOfBook } from '../grid/ofBook.js';
 import { LIMITS, megabytes } from '../xlsx/limits.js';

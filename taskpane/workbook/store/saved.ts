@@ -1,4 +1,4 @@
-import type { IWorkbookData } from '@univerjs/core';
+import type { IWorkbookData } from '../engine/core.js';
 
 /** What one saved workbook is in the browser's storage. */
 export interface Saved {

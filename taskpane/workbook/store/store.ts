@@ -1,5 +1,5 @@
-import type { IWorkbookData } from '@univerjs/core';
 import { createStore, get, set, setMany, type UseStore } from 'idb-keyval';
+import type { IWorkbookData } from '../engine/core.js';
 import { forgetLastMoment, readLastMoment } from './lastMoment.js';
 import { generationOf, isSaved, later, type Saved } from './saved.js';
 

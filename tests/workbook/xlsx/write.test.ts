@@ -1,7 +1,7 @@
-import { deserializeRangeWithSheet } from '@univerjs/engine-formula';
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { starterSheets } from '../../../src/sheets/index.js';
+import { deserializeRangeWithSheet } from '../../../taskpane/workbook/engine/formula.js';
 import { bookOfGrid } from '../../../taskpane/workbook/grid/toBook.js';
 import type { Book, BookCell } from '../../../taskpane/workbook/xlsx/book.js';
 import { writeBook } from '../../../taskpane/workbook/xlsx/writeBook.js';

@@ -1,4 +1,4 @@
-import { BaseFunction, type BaseValueObject, BooleanValueObject } from '@univerjs/engine-formula';
+import { BaseFunction, type BaseValueObject, BooleanValueObject } from '../../engine/formula.js';
 import { elementwise } from './elementwise.js';
 import { order } from './order.js';
 

@@ -5,7 +5,7 @@ import {
   ErrorType,
   ErrorValueObject,
   NumberValueObject,
-} from '@univerjs/engine-formula';
+} from '../../engine/formula.js';
 import { elementwise } from './elementwise.js';
 import { BINARY, PREFIXES, TEMPERATURES, UNITS } from './units.js';
 

@@ -4,7 +4,7 @@ import {
   ErrorType,
   ErrorValueObject,
   NumberValueObject,
-} from '@univerjs/engine-formula';
+} from '../../engine/formula.js';
 import { elementwise } from './elementwise.js';
 
 export const DAY = 86_400_000;

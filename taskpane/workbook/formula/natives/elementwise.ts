@@ -4,7 +4,7 @@ import {
   ErrorType,
   ErrorValueObject,
   NullValueObject,
-} from '@univerjs/engine-formula';
+} from '../../engine/formula.js';
 
 type Single = (left: BaseValueObject, right: BaseValueObject) => BaseValueObject;
 

@@ -1,4 +1,4 @@
-import { ALL_IMPLEMENTED_FUNCTIONS, type BaseFunction } from '@univerjs/engine-formula';
+import { ALL_IMPLEMENTED_FUNCTIONS, type BaseFunction } from '../../engine/formula.js';
 
 export type FunctionClass = new (name: string) => BaseFunction;
 

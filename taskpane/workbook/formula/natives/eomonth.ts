@@ -1,4 +1,4 @@
-import { type BaseValueObject, NumberValueObject } from '@univerjs/engine-formula';
+import { type BaseValueObject, NumberValueObject } from '../../engine/formula.js';
 import { elementwise } from './elementwise.js';
 import { engineClass } from './engineClass.js';
 

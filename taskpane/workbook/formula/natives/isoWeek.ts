@@ -4,7 +4,7 @@ import {
   ErrorType,
   ErrorValueObject,
   NumberValueObject,
-} from '@univerjs/engine-formula';
+} from '../../engine/formula.js';
 import { DAY, dateOf } from './edate.js';
 import { elementwise } from './elementwise.js';
 

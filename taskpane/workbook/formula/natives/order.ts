@@ -3,7 +3,7 @@ import {
   BooleanValueObject,
   NumberValueObject,
   StringValueObject,
-} from '@univerjs/engine-formula';
+} from '../../engine/formula.js';
 
 const collator = new Intl.Collator('en');
 

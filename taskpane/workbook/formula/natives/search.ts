@@ -1,4 +1,4 @@
-import { ArrayValueObject, type BaseValueObject, type NumberValueObject } from '@univerjs/engine-formula';
+import { ArrayValueObject, type BaseValueObject, type NumberValueObject } from '../../engine/formula.js';
 import { engineClass, type FunctionClass } from './engineClass.js';
 import { order, rank } from './order.js';
 

@@ -1,4 +1,4 @@
-import { type ArrayValueObject, type BaseValueObject, ErrorType, ErrorValueObject } from '@univerjs/engine-formula';
+import { type ArrayValueObject, type BaseValueObject, ErrorType, ErrorValueObject } from '../../engine/formula.js';
 import { engineClass } from './engineClass.js';
 
 function sizeOf(value: BaseValueObject): string {

@@ -1,4 +1,4 @@
-import type { ArrayValueObject, BaseValueObject } from '@univerjs/engine-formula';
+import type { ArrayValueObject, BaseValueObject } from '../../engine/formula.js';
 import { engineClass } from './engineClass.js';
 
 const oneOf = (value: BaseValueObject): BaseValueObject => {

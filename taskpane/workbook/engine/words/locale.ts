@@ -1,5 +1,5 @@
-import type { ILanguagePack, LocaleType } from '@univerjs/core';
-import { languageOf } from '../../texts/texts.js';
+import { languageOf } from '../../../texts/texts.js';
+import type { ILanguagePack, LocaleType } from '../core.js';
 
 /** The words of the engine's own parts: its argument hints, its list of names and its messages. */
 export interface Locale {
@@ -9,8 +9,8 @@ export interface Locale {
 
 /** One file for each language, and only the one that is spoken is loaded. */
 const locales: Record<ReturnType<typeof languageOf>, () => Promise<Locale>> = {
-  en: () => import(/* webpackChunkName: "grid-en" */ './localeEnglish.js'),
-  de: () => import(/* webpackChunkName: "grid-de" */ './localeGerman.js'),
+  en: () => import(/* webpackChunkName: "grid-en" */ './english.js'),
+  de: () => import(/* webpackChunkName: "grid-de" */ './german.js'),
 };
 
 export const loadLocale = (language: string): Promise<Locale> => locales[languageOf(language)]();

@@ -1,4 +1,3 @@
-import { LocaleType, mergeLocales } from '@univerjs/core';
 import design from '@univerjs/design/locale/de-DE';
 import docsUi from '@univerjs/docs-ui/locale/de-DE';
 import sheets from '@univerjs/sheets/locale/de-DE';
@@ -10,8 +9,9 @@ import formulaUi from '@univerjs/sheets-formula-ui/locale/de-DE';
 import numfmtUi from '@univerjs/sheets-numfmt-ui/locale/de-DE';
 import sheetsUi from '@univerjs/sheets-ui/locale/de-DE';
 import ui from '@univerjs/ui/locale/de-DE';
-import { host } from '../../texts/host.de.js';
-import { refusalWords } from './refusalWords.js';
+import { host } from '../../../texts/host.de.js';
+import { LocaleType, mergeLocales } from '../core.js';
+import { refusalWords } from './refusal.js';
 
 const inSheets = sheetsUi['sheets-ui'];
 const permission = {

@@ -1,4 +1,3 @@
-import { LocaleType, mergeLocales } from '@univerjs/core';
 import design from '@univerjs/design/locale/en-US';
 import docsUi from '@univerjs/docs-ui/locale/en-US';
 import sheets from '@univerjs/sheets/locale/en-US';
@@ -10,8 +9,9 @@ import formulaUi from '@univerjs/sheets-formula-ui/locale/en-US';
 import numfmtUi from '@univerjs/sheets-numfmt-ui/locale/en-US';
 import sheetsUi from '@univerjs/sheets-ui/locale/en-US';
 import ui from '@univerjs/ui/locale/en-US';
-import { host } from '../../texts/host.en.js';
-import { refusalWords } from './refusalWords.js';
+import { host } from '../../../texts/host.en.js';
+import { LocaleType, mergeLocales } from '../core.js';
+import { refusalWords } from './refusal.js';
 
 /** Plainer words than the engine's for its list of names and its menu on cells. */
 const inSheets = sheetsUi['sheets-ui'];

@@ -1,0 +1,7 @@
+export {
+  AddConditionalRuleMutation,
+  CFRuleType,
+  CFSubRuleType,
+  type IConditionFormattingRule,
+  UniverSheetsConditionalFormattingPlugin,
+} from '@univerjs/sheets-conditional-formatting';

@@ -1,0 +1,1 @@
+export { IEditorService } from '@univerjs/docs-ui';

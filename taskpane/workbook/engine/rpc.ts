@@ -1,0 +1,10 @@
+export {
+  ChannelService,
+  DataSyncPrimaryController,
+  DataSyncReplicaController,
+  IRemoteInstanceService,
+  IRemoteSyncService,
+  IRPCChannelService,
+  RemoteSyncPrimaryService,
+  WebWorkerRemoteInstanceService,
+} from '@univerjs/rpc';

@@ -1,0 +1,1 @@
+export { CalculationMode, IDescriptionService, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';

@@ -1,0 +1,1 @@
+export { UniverSheetsNumfmtPlugin } from '@univerjs/sheets-numfmt';

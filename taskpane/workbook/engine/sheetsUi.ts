@@ -1,0 +1,1 @@
+export { IEditorBridgeService, ISheetClipboardService } from '@univerjs/sheets-ui';

@@ -1,0 +1,1 @@
+export { ILayoutService, type IShortcutItem, IShortcutService, KeyCode } from '@univerjs/ui';

@@ -1,0 +1,1 @@
+export { UniverSheetsDataValidationPlugin } from '@univerjs/sheets-data-validation';
