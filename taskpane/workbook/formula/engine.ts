@@ -11,6 +11,7 @@ import { descriptions } from './description.js';
 import { gridFunctions } from './functions.js';
 import { Messages } from './messages.js';
 import { correctedFunctions } from './natives/corrected.js';
+import { calculateAnewWhereNamesChange } from './renamed.js';
 import { recalculateWhatReadsTheVanished } from './vanished.js';
 
 export interface Functions {
@@ -46,6 +47,7 @@ function accompanyCalculation(univer: Univer, messages: Messages) {
       if (id === SetFormulaCalculationStartMutation.id) messages.newRound();
     });
   recalculateWhatReadsTheVanished(univer);
+  calculateAnewWhereNamesChange(univer);
   markCircles(univer);
 }
 

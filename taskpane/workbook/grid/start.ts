@@ -13,6 +13,7 @@ import { growToTypedAddress } from './addressBox.js';
 import { bootGrid, type Grid } from './boot.js';
 import { keepRulesOfEmptiedCells } from './clearing.js';
 import { takeCompletionsOnPurpose } from './completion.js';
+import { leaveGoingSheet } from './goingSheet.js';
 import { markMoves } from './kept.js';
 import { mendMarkup } from './markup.js';
 import { renewMessagesAfterMoves } from './moves.js';
@@ -96,6 +97,7 @@ export async function startGrid({
   renewMessagesAfterMoves(grid);
   markMoves(grid);
   keepRulesOfEmptiedCells(grid);
+  leaveGoingSheet(grid);
   takeCompletionsOnPurpose(grid);
   mendMarkup(container, words.workbook);
   growToTypedAddress(grid, container, (...most) => tell(words.entry.tooFar(...most)));

@@ -1,0 +1,23 @@
+import { ICommandService } from '@univerjs/core';
+import { type IRemoveSheetMutationParams, RemoveSheetMutation, SetWorksheetActiveOperation } from '@univerjs/sheets';
+import type { Grid } from './boot.js';
+import { workbookOf } from './place.js';
+
+/**
+ * The sheet that is shown is left before it goes. The engine leaves it only afterwards; what reads it is rewritten in
+ * between, which breaks off where a sheet is drawn that is not there, and deleting it can then not be undone.
+ */
+export function leaveGoingSheet(grid: Grid): void {
+  const commands = grid.univer.__getInjector().get(ICommandService);
+  commands.beforeCommandExecuted(({ id, params }) => {
+    if (id !== RemoveSheetMutation.id) return;
+    const { unitId, subUnitId } = params as IRemoveSheetMutationParams;
+    const workbook = workbookOf(grid);
+    if (workbook.getActiveSheet().getSheetId() !== subUnitId) return;
+    const sheets = workbook.getSheets();
+    const place = sheets.findIndex((sheet) => sheet.getSheetId() === subUnitId);
+    const stay = [...sheets.slice(place + 1), ...sheets.slice(0, place).reverse()].find((one) => !one.isSheetHidden());
+    if (!stay) return;
+    commands.syncExecuteCommand(SetWorksheetActiveOperation.id, { unitId, subUnitId: stay.getSheetId() });
+  });
+}

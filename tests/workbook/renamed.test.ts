@@ -1,0 +1,32 @@
+import { ICommandService, IUniverInstanceService, UndoCommand } from '@univerjs/core';
+import { afterEach, expect, it } from 'vitest';
+import { workbookOf } from '../../taskpane/workbook/grid/place.js';
+import { type Calculated, calculateCells } from './headless.js';
+
+let book: Calculated;
+afterEach(() => book.dispose());
+
+const shows = (...values: readonly unknown[]) =>
+  expect.poll(() => ['A1', 'B1', 'C1'].map((place) => book.at(place).value)).toEqual(values);
+
+it('formulas follow what their names mean: defined later, moved, gone with their sheet and back again', async () => {
+  book = await calculateCells([['=dose*2', '=SUM(DOSE,1)', '=IFERROR(dose,"none")'], [5]]);
+  const workbook = workbookOf(book.grid);
+  const injector = book.grid.univer.__getInjector();
+  injector.get(IUniverInstanceService).focusUnit(workbook.getId());
+  const feed = workbook.insertSheet('Feed');
+  feed.getRange('A1').setValue(21);
+  await shows('#NAME?', '#NAME?', 'none');
+  workbook.insertDefinedName('dose', 'Feed!$A$1');
+  await shows(42, 22, 21);
+  workbook.getDefinedName('dose')?.setRef("'Sheet 1'!$A$2");
+  await shows(10, 6, 5);
+  workbook.getDefinedName('dose')?.setFormula('3');
+  await shows(6, 4, 3);
+  workbook.getDefinedName('dose')?.setRef('Feed!$A$1');
+  await shows(42, 22, 21);
+  workbook.deleteSheet(feed.getSheetId());
+  await shows('#REF!', '#REF!', 'none');
+  await injector.get(ICommandService).executeCommand(UndoCommand.id);
+  await shows(42, 22, 21);
+});
