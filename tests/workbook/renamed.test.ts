@@ -1,5 +1,6 @@
-import { ICommandService, IUniverInstanceService, UndoCommand } from '@univerjs/core';
 import { afterEach, expect, it } from 'vitest';
+import { ICommandService, IUniverInstanceService, UndoCommand } from '../../taskpane/workbook/engine/core.js';
+import { servicesOf } from '../../taskpane/workbook/engine/services.js';
 import { workbookOf } from '../../taskpane/workbook/grid/place.js';
 import { type Calculated, calculateCells } from './headless.js';
 
@@ -12,7 +13,7 @@ const shows = (...values: readonly unknown[]) =>
 it('formulas follow what their names mean: defined later, moved, gone with their sheet and back again', async () => {
   book = await calculateCells([['=dose*2', '=SUM(DOSE,1)', '=IFERROR(dose,"none")'], [5]]);
   const workbook = workbookOf(book.grid);
-  const injector = book.grid.univer.__getInjector();
+  const injector = servicesOf(book.grid.univer);
   injector.get(IUniverInstanceService).focusUnit(workbook.getId());
   const feed = workbook.insertSheet('Feed');
   feed.getRange('A1').setValue(21);

@@ -6,6 +6,7 @@ export {
   InsertColMutation,
   InsertRowMutation,
   InsertSheetMutation,
+  type IRemoveSheetMutationParams,
   type ISetRangeValuesMutationParams,
   MoveColsMutation,
   MoveRangeMutation,

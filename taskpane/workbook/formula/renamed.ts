@@ -4,7 +4,7 @@ import {
   type Univer,
   UniverInstanceType,
   type Workbook,
-} from '@univerjs/core';
+} from '../engine/core.js';
 import {
   type IFormulaDirtyData,
   IFunctionService,
@@ -13,7 +13,9 @@ import {
   RemoveDefinedNameMutation,
   SetDefinedNameMutation,
   SetFormulaCalculationStartMutation,
-} from '@univerjs/engine-formula';
+} from '../engine/formula.js';
+
+import { servicesOf } from '../engine/services.js';
 
 /** Stands in every formula, so that the engine forgets how it has read any of them. */
 const EVERY_FORMULA = '=';
@@ -23,7 +25,7 @@ const EVERY_FORMULA = '=';
  * formulas are read and calculated anew once what a name means has changed.
  */
 export function calculateAnewWhereNamesChange(univer: Univer): void {
-  const injector = univer.__getInjector();
+  const injector = servicesOf(univer);
   const changed = new Set<string>();
   const sheetsOf = (unit: string) =>
     injector

@@ -1,5 +1,6 @@
-import { ICommandService } from '@univerjs/core';
-import { type IRemoveSheetMutationParams, RemoveSheetMutation, SetWorksheetActiveOperation } from '@univerjs/sheets';
+import { ICommandService } from '../engine/core.js';
+import { servicesOf } from '../engine/services.js';
+import { type IRemoveSheetMutationParams, RemoveSheetMutation, SetWorksheetActiveOperation } from '../engine/sheets.js';
 import type { Grid } from './boot.js';
 import { workbookOf } from './place.js';
 
@@ -8,7 +9,7 @@ import { workbookOf } from './place.js';
  * between, which breaks off where a sheet is drawn that is not there, and deleting it can then not be undone.
  */
 export function leaveGoingSheet(grid: Grid): void {
-  const commands = grid.univer.__getInjector().get(ICommandService);
+  const commands = servicesOf(grid.univer).get(ICommandService);
   commands.beforeCommandExecuted(({ id, params }) => {
     if (id !== RemoveSheetMutation.id) return;
     const { unitId, subUnitId } = params as IRemoveSheetMutationParams;
