@@ -10,11 +10,18 @@ export interface Site {
   close(): Promise<void>;
 }
 
+/** A browser for which there is no host but this machine, whatever a page asks for. */
+export const openBrowser = (): Promise<BrowserServer> =>
+  chromium.launchServer({
+    executablePath: ensureBrowser(),
+    args: [...browserFlags, '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1'],
+  });
+
 /** Serves a folder, dist/ if none is named, on a free port and starts a browser to look at it. */
 export async function openSite(folder?: string): Promise<Site> {
   const server = createServer(siteHandler(folder));
   const port = await listen(server, 0, '127.0.0.1');
-  const browser = await chromium.launchServer({ executablePath: ensureBrowser(), args: browserFlags });
+  const browser = await openBrowser();
   return {
     address: `http://127.0.0.1:${port}`,
     browser,

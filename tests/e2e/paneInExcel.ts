@@ -1,4 +1,4 @@
-import { type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { BrowserContextOptions, Page } from 'playwright-core';
 import { expect, inject } from 'vitest';
 import { blankSheet } from '../pane/blankSheet.js';
 import { collection } from '../pane/collection.js';
@@ -7,6 +7,7 @@ import { fakeExcel } from '../pane/fakeExcel.js';
 import { fakeRange } from '../pane/fakeRange.js';
 import { loadable } from '../pane/loadable.js';
 import { recorded } from '../pane/recorded.js';
+import { connect } from './browser.js';
 
 declare global {
   interface Window {
@@ -23,7 +24,7 @@ const officeScript = (language: string) => `
 
 /** The built pane as Excel shows it, in a workbook that is a fake. Fails at closing if the console showed an error. */
 export async function paneInExcel({ locale = 'en-GB', ...options }: BrowserContextOptions = {}) {
-  const browser = await chromium.connect(inject('browser'));
+  const browser = await connect();
   const context = await browser.newContext({ viewport: { width: 350, height: 700 }, locale, ...options });
   const problems: string[] = [];
   await context.route('**/assets/office/office.js', (route) =>

@@ -10,7 +10,7 @@ import { visit } from './browser.js';
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** The embedded workbook as a person uses it: keys into the grid, eyes on the pane. */
-export async function openWorkbook(options: BrowserContextOptions = {}) {
+export async function openWorkbook(options: BrowserContextOptions & { own?: boolean } = {}) {
   const { page, problems, close } = await visit('workbook.html', { locale: 'en-GB', ...options });
   await gridReady(page);
   return { page, problems, close, ...actionsOn(page, options.locale) };

@@ -6,7 +6,7 @@ import { actionsOn, gridReady, openWorkbook } from './workbookPage.js';
 
 let workbook: Awaited<ReturnType<typeof openWorkbook>>;
 beforeEach(async () => {
-  workbook = await openWorkbook();
+  workbook = await openWorkbook({ own: true });
 });
 afterEach(() => workbook.close());
 
