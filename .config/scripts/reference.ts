@@ -128,7 +128,8 @@ Made from the declarations by \`npm run docs\`; do not edit by hand.
 Every input takes a cell, a range or an array. Ranges combine as the worksheet's own operators do, and the answer
 spills. An input outside its limits gives \`#VALUE!\` and a sentence that names it, both limits, the unit and what was
 given. Where no answer exists the cell shows \`#N/A\` and says why. An error cell comes out as it went in. A blank cell
-counts as 0; where 0 is outside the limits it is refused as "blank or 0". Text is never turned into a number.
+counts as 0; where 0 is outside the limits it is refused as "blank or 0". In a plan a blank figure is missing unless its
+label has a preset: a price of nothing is typed as 0, and PLANCHECK asks about it. Text is never turned into a number.
 
 `;
 

@@ -62,6 +62,8 @@ export interface PlanLabel extends Said, Bounds {
   readonly preset?: number;
   /** May be missing without a preset; `compute` then finds undefined. */
   readonly optional?: true;
+  /** Within its limits, 0 is still seldom what somebody means: hosts may hand a blank over as 0, so it is asked about. */
+  readonly askedAtZero?: true;
 }
 
 /** The labels that a plan may hold, by key. */

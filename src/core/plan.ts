@@ -5,7 +5,7 @@ import { labelKey, labelRefusal } from './planLabels.js';
 import { isRefused, numberRefusal, refused } from './read.js';
 import { pairedLength } from './series.js';
 import { toSI } from './units.js';
-import { isMissing, labelled, quoted } from './wording.js';
+import { isMissing, isUnstated, labelled, quoted } from './wording.js';
 
 const isBlank = (cell: Cell): boolean =>
   cell === null || cell === 0 || (typeof cell === 'string' && cell.trim() === '');
@@ -53,9 +53,18 @@ function rowsOfLabels(input: PlanInput, labels: readonly Cell[]): ReadonlyMap<st
   return rows;
 }
 
+const isUntouched = (cell: Cell): boolean => cell === null || (typeof cell === 'string' && cell.trim() === '');
+
+/** Why a label’s cell is refused, or nothing: where nobody declared what a blank stands for, it is missing and not 0. */
+export function valueRefusal(one: PlanLabel, cell: Cell): string | undefined {
+  const [least, most] = one.limit;
+  const mayBeNothing = least <= 0 && most >= 0 && one.preset === undefined && !one.optional;
+  return mayBeNothing && isUntouched(cell) ? isUnstated(one) : numberRefusal(one, cell);
+}
+
 /** The value of a label that stands in the plan, in SI; undefined where it is optional and left blank. */
 export function readValue(one: PlanLabel, cell: Cell): number | undefined | Refused {
-  const refusal = numberRefusal(one, cell);
+  const refusal = valueRefusal(one, cell);
   if (refusal === undefined) return toSI(Number(cell), one.unit);
   return isBlank(cell) && one.optional ? undefined : refused(refusal);
 }

@@ -48,6 +48,10 @@ export const outsideLimits = (input: Limited, given: number): string => {
 
 export const isBlank = (input: Limited): string => `${mustBe(input)}, but the cell is blank or 0.`;
 
+/** Of a figure that may be 0: a blank is none. */
+export const isUnstated = (input: Limited): string =>
+  `${mustBe(input)}, but the cell is blank. Type 0 where it is nothing.`;
+
 export const isMissing = (input: Limited): string => `${mustBe(input)}, but nothing was given.`;
 
 export const isText = (input: Limited, given: string): string =>

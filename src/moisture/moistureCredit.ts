@@ -1,15 +1,18 @@
 import { calculation } from '../core/calculation.js';
 import { mass, moisture, price } from '../quantities.js';
 
+/** A blank may come as 0, and a claim against nothing agreed or found is no claim: so nothing here may be 0. */
+const stated = { ...moisture, limit: [0.001, 0.999], usual: [0.001, 0.7] } as const;
+
 export const moistureCredit = calculation({
   id: 'MOISTURECREDIT',
   summary: 'Money that a delivery moister than agreed is worth less.',
   question: 'The delivery was moister than agreed: what does the supplier owe?',
   inputs: {
-    mass,
-    price,
-    agreedMoisture: { ...moisture, label: 'Agreed moisture', help: 'Moisture in the contract (wet basis).' },
-    foundMoisture: { ...moisture, label: 'Found moisture', help: 'Moisture of your sample (wet basis).' },
+    mass: { ...mass, limit: [0.001, 1e7] },
+    price: { ...price, limit: [1e-6, 1e7] },
+    agreedMoisture: { ...stated, label: 'Agreed moisture', help: 'Moisture in the contract (wet basis).' },
+    foundMoisture: { ...stated, label: 'Found moisture', help: 'Moisture of your sample (wet basis).' },
   },
   output: { kind: 'number', label: 'Credit', unit: 'money' },
   method: 'mass × price × (1 − (1 − found moisture) / (1 − agreed moisture)); positive: the supplier owes it',

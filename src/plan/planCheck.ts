@@ -20,8 +20,14 @@ function brokenRule(keys: readonly (string | undefined)[], values: readonly Cell
   return cakeRefusal(readable);
 }
 
-const judge = (label: PlanLabel, cell: Cell): string =>
-  label.optional && readValue(label, cell) === undefined ? 'usual' : verdict({ kind: 'plan label', ...label }, cell);
+function judge(label: PlanLabel, cell: Cell): string {
+  const value = readValue(label, cell);
+  if (isRefused(value)) return `refused: ${value.refused}`;
+  if (value === undefined) return 'usual';
+  if (value === 0 && label.askedAtZero)
+    return `unusual: ${label.label} is 0 or blank. Is it nothing, or not yet known?`;
+  return verdict({ kind: 'plan label', ...label }, cell);
+}
 
 /** What no figure can tell by itself, asked where it matters: which fit a compressible cake's resistance is of. */
 function asked(keys: readonly (string | undefined)[], values: readonly Cell[]): PlanRefusal | undefined {
@@ -49,7 +55,7 @@ export const planCheck = calculation({
   inputs: { labels: { ...planInput(YEAR_GROUPS), judged: true } },
   output: { kind: 'column', label: 'Verdict' },
   method:
-    'limits first, then the usual range, then what does not go together, then a question where a compressible cake may have got a figure of another fit; one answer beside each label, so put it in the row of the first. What is missing is said by the functions that need it',
+    'limits first, then the usual range, then what does not go together, then questions: where a price or a dose is 0 or blank, and where a compressible cake may have got a figure of another fit; one answer beside each label, so put it in the row of the first. What is missing is said by the functions that need it',
   sources: ['The declarations of the plan’s labels.'],
   cautions: ['pressure'],
   example: { given: { labels: EXAMPLE }, result: Object.keys(EXAMPLE.values).map(() => 'usual') },

@@ -1,5 +1,6 @@
 import { calculation } from '../core/calculation.js';
 import type { Cell } from '../core/input.js';
+import { valueRefusal } from '../core/plan.js';
 import { choiceRefusal, isRefused, numberRefusal } from '../core/read.js';
 import { amount, spanInWords } from '../core/wording.js';
 import { type Catalogue, type Found, findInput, functionAndInput } from './find.js';
@@ -11,7 +12,7 @@ export function verdict(input: Found, cell: Cell): string {
     return refusal === undefined ? 'usual' : `refused: ${refusal}`;
   }
   if (!('limit' in input)) return 'usual';
-  const refusal = numberRefusal(input, cell);
+  const refusal = input.kind === 'plan label' ? valueRefusal(input, cell) : numberRefusal(input, cell);
   if (refusal !== undefined) return `refused: ${refusal}`;
   const value = Number(cell);
   if (!input.usual || (value >= input.usual[0] && value <= input.usual[1])) return 'usual';

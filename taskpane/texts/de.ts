@@ -137,7 +137,7 @@ export const de: Texts = {
     whereEmbedded: 'Der Satz steht oben in diesem Fenster, wenn Sie die Zelle auswählen.',
     blank: 'Leere Zellen und 0',
     blankText:
-      'Eine leere Zelle zählt als 0, weil manche Arbeitsmappen sie so übergeben. Liegt 0 außerhalb der Grenzen, wird die Eingabe abgelehnt, und der Satz sagt „blank or 0“. Eine Eingabe, die in der Formel fehlt, nimmt ihre Vorgabe an.',
+      'Eine leere Zelle zählt als 0, weil manche Arbeitsmappen sie so übergeben. Liegt 0 außerhalb der Grenzen, wird die Eingabe abgelehnt, und der Satz sagt „blank or 0“. In einem Plan fehlt ein leerer Wert, wenn sein Name keine Vorgabe hat: Einen Preis von nichts tippen Sie als 0. Eine Eingabe, die in der Formel fehlt, nimmt ihre Vorgabe an.',
     shares: 'Anteile und Prozente',
     sharesText: 'Feuchte und andere Anteile sind Brüche: Schreiben Sie 65 % oder 0,65. Die Zahl 65 wird abgelehnt.',
     limits: 'Grenzen und übliche Bereiche',

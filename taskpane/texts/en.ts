@@ -131,7 +131,7 @@ export const en = {
     whereEmbedded: 'The sentence stands at the top of this pane when you select the cell.',
     blank: 'Blank cells and 0',
     blankText:
-      'A blank cell counts as 0, since some workbooks hand it over that way. Where 0 lies outside the limits the input is refused, and the sentence says “blank or 0”. An input that is left out of the formula takes its preset.',
+      'A blank cell counts as 0, since some workbooks hand it over that way. Where 0 lies outside the limits the input is refused, and the sentence says “blank or 0”. In a plan a blank figure is missing unless its label has a preset: type a price of nothing as 0. An input that is left out of the formula takes its preset.',
     shares: 'Shares and percentages',
     sharesText: 'Moisture and other shares are fractions: write 65 % or 0.65. The number 65 is refused.',
     limits: 'Limits and usual ranges',

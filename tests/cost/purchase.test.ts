@@ -125,3 +125,18 @@ describe('BREAKEVENPRICE', () => {
     expect(sentence('BREAKEVENPRICE', 0.2, 0.1, 0)).toMatch(/^#VALUE! Dose must be/);
   });
 });
+
+describe('MOISTURECREDIT', () => {
+  it('makes no claim while mass, price or one of the moistures is blank, in whatever way a host hands a blank over', () => {
+    const given = [10_000, 2.4, 0.65, 0.67];
+    expect(cell('MOISTURECREDIT', ...given)).toBeCloseTo((10_000 * 2.4 * 0.02) / 0.35, 9);
+    for (const place of given.keys()) {
+      for (const blank of [0, null, '']) {
+        const without = given.map((one, index) => (index === place ? blank : one));
+        expect(sentence('MOISTURECREDIT', ...(without as number[]))).toMatch(
+          /but the cell is blank or 0|but nothing was given/,
+        );
+      }
+    }
+  });
+});

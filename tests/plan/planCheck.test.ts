@@ -63,4 +63,23 @@ describe('PLANCHECK', () => {
       new Set(['refused: "Beer flaw" is no label of a plan. The nearest is "Beer flow hL/h".']),
     );
   });
+
+  it('refuses a blank where nothing says what it stands for, and asks about a price or a feed of 0', () => {
+    const rows = [['Stabiliser price'], ['Stabiliser dose'], ['Precoat price'], ['Downtime cost'], ['Beer value']];
+    const blank = check([rows, rows.map(() => [null])]);
+    expect(blank).toEqual([
+      'refused: Stabiliser price must be from 0 to 10\u202f000\u202f000 money/kg, but the cell is blank. Type 0 where it is nothing.',
+      'refused: Stabiliser dose must be from 0 to 10\u202f000 g/hL, but the cell is blank. Type 0 where it is nothing.',
+      'usual',
+      expect.stringMatching(/^refused: Downtime cost .* but the cell is blank/),
+      expect.stringMatching(/^refused: Beer value .* but the cell is blank/),
+    ]);
+    expect(check([rows, rows.map(() => [0])])).toEqual([
+      'unusual: Stabiliser price is 0 or blank. Is it nothing, or not yet known?',
+      'usual',
+      'usual',
+      'usual',
+      'unusual: Beer value is 0 or blank. Is it nothing, or not yet known?',
+    ]);
+  });
 });

@@ -175,4 +175,24 @@ describe('a plan in a sheet', () => {
     expect(ends(volume * (1 + 1e-7))).toBe('cake space');
     expect(ends(volume * (1 - 1e-7))).toBe('run limit');
   });
+
+  it('takes a blank price for missing and a typed 0 for nothing, and says which cell it read', () => {
+    const cost = (value: unknown) =>
+      call(
+        'FILTRATIONCOST',
+        labels,
+        labels.map(([label], row) => [label === 'Stabiliser price' ? value : values[row]?.[0]]),
+      );
+    const row = labels.findIndex(([label]) => label === 'Stabiliser price') + 1;
+    for (const blank of [null, '', ' '])
+      expect(cost(blank)).toMatchObject({
+        code: '#VALUE!',
+        message: expect.stringMatching(
+          new RegExp(
+            `^Values, row ${row}: Stabiliser price must be .*, but the cell is blank. Type 0 where it is nothing.$`,
+          ),
+        ),
+      });
+    expect(cost(0)).toContainEqual(['Stabiliser', 0, 0]);
+  });
 });

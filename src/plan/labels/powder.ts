@@ -6,7 +6,7 @@ const group = 'powder';
 /** What goes on the filter. Doses are as bought, beer solids dry. */
 export const powderLabels = {
   precoatLoad: planLabel({ ...precoatLoad, group }),
-  bodyFeed: planLabel({ ...bodyFeed, group }),
+  bodyFeed: planLabel({ ...bodyFeed, group, askedAtZero: true }),
   aidMoisture: planLabel({
     ...moisture,
     group,

@@ -9,7 +9,7 @@ const quantity = { group, limit: [0, 1e6], source: OWN } as const;
 
 /** What a run costs. Prices of powder are per kg as bought. */
 export const priceLabels = {
-  aidPrice: planLabel({ ...price, group, label: 'Filter aid price' }),
+  aidPrice: planLabel({ ...price, group, label: 'Filter aid price', askedAtZero: true }),
   precoatPrice: planLabel({
     ...price,
     group,
@@ -17,7 +17,7 @@ export const priceLabels = {
     preset: 0,
     help: 'Per kg as bought; 0 or blank is the filter aid price.',
   }),
-  stabiliserPrice: planLabel({ ...price, group, label: 'Stabiliser price' }),
+  stabiliserPrice: planLabel({ ...price, group, label: 'Stabiliser price', askedAtZero: true }),
   dryMatter: planLabel({
     group,
     label: 'Spent cake dry matter',
@@ -28,7 +28,13 @@ export const priceLabels = {
     source:
       'Usual range: dewatered to 45–50 % (MBAA Technical Quarterly 1997, tq97ab10); as discharged 10–20 %, from memory.',
   }),
-  disposalPrice: planLabel({ ...money, label: 'Disposal price', unit: 'money/t', help: 'Per t of wet spent cake.' }),
+  disposalPrice: planLabel({
+    ...money,
+    label: 'Disposal price',
+    askedAtZero: true,
+    unit: 'money/t',
+    help: 'Per t of wet spent cake.',
+  }),
   runWater: planLabel({
     ...quantity,
     label: 'Water per run',
@@ -37,6 +43,7 @@ export const priceLabels = {
   }),
   waterPrice: planLabel({
     ...money,
+    askedAtZero: true,
     label: 'Water price',
     unit: 'money/m³',
     help: 'Deaerated water with its waste water.',
@@ -47,14 +54,26 @@ export const priceLabels = {
     unit: 'kWh',
     help: 'Pumps, cooling of water and heat for cleaning, one run together.',
   }),
-  energyPrice: planLabel({ ...money, label: 'Energy price', unit: 'money/kWh', help: 'Mean price of that energy.' }),
+  energyPrice: planLabel({
+    ...money,
+    label: 'Energy price',
+    askedAtZero: true,
+    unit: 'money/kWh',
+    help: 'Mean price of that energy.',
+  }),
   runBeerLoss: planLabel({
     ...quantity,
     label: 'Beer loss per run',
     unit: 'hL',
     help: 'Beer that leaves with cake, heads and tails.',
   }),
-  beerValue: planLabel({ ...money, label: 'Beer value', unit: 'money/hL', help: 'What a lost hL cost to make.' }),
+  beerValue: planLabel({
+    ...money,
+    label: 'Beer value',
+    askedAtZero: true,
+    unit: 'money/hL',
+    help: 'What a lost hL cost to make.',
+  }),
   runLabour: planLabel({
     ...quantity,
     label: 'Labour per run',
@@ -63,6 +82,7 @@ export const priceLabels = {
   }),
   labourPrice: planLabel({
     ...money,
+    askedAtZero: true,
     label: 'Labour price',
     unit: 'money/h',
     help: 'With all that a working hour costs.',
