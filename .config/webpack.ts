@@ -110,7 +110,7 @@ export function panePart({ address, office }: Setting): Configuration {
 /** The engine's files of hyphenation patterns are named by language and a hash: one empty file serves for all. */
 const withoutHyphenation = new webpack.NormalModuleReplacementPlugin(/^\.\/[a-z0-9-]+-[\w-]{8}\.js$/, (resource) => {
   if (/engine-render[\\/]lib[\\/]es$/.test(resource.context)) {
-    resource.request = path('taskpane/workbook/grid/noHyphenation.ts');
+    resource.request = path('taskpane/workbook/engine/mends/noHyphenation.ts');
   }
 });
 

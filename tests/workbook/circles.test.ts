@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { groupsIn } from '../../taskpane/workbook/formula/groupsIn.js';
+import { groupsIn } from '../../taskpane/workbook/engine/mends/groupsIn.js';
 import { workbookOf } from '../../taskpane/workbook/grid/place.js';
 import { type Calculated, calculateCells } from './headless.js';
 

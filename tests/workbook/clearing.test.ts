@@ -1,8 +1,8 @@
 import { afterEach, expect, it } from 'vitest';
 import { ICommandService } from '../../taskpane/workbook/engine/core.js';
+import { keepRulesOfEmptiedCells } from '../../taskpane/workbook/engine/mends/clearing.js';
 import { servicesOf } from '../../taskpane/workbook/engine/services.js';
 import { ClearSelectionContentCommand } from '../../taskpane/workbook/engine/sheets.js';
-import { keepRulesOfEmptiedCells } from '../../taskpane/workbook/grid/clearing.js';
 import { workbookOf } from '../../taskpane/workbook/grid/place.js';
 import { type Calculated, calculateCells } from './headless.js';
 
@@ -17,7 +17,7 @@ const OWN = {
 
 it('A cell that is emptied keeps its rule, its note, its place in a chart and its look, one after the other', async () => {
   book = await calculateCells([[1, 2, '=A1+B1']]);
-  keepRulesOfEmptiedCells(book.grid);
+  keepRulesOfEmptiedCells(book.grid.univer);
   const sheet = workbookOf(book.grid).getActiveSheet();
   for (const place of ['A1', 'C1']) sheet.getRange(place).setValue({ custom: OWN, s: { bl: 1 } });
   const look = sheet.getSheet().getCellRaw(0, 0)?.s;

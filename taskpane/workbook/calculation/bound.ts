@@ -1,9 +1,9 @@
 import type { Univer } from '../engine/core.js';
 import { ICalculateFormulaService, IFormulaRuntimeService, IOtherFormulaManagerService } from '../engine/formula.js';
+import { beforeFirstCalculation } from '../engine/mends/firstCalculation.js';
+import { oneAtATime } from '../engine/mends/oneAtATime.js';
 import { servicesOf } from '../engine/services.js';
-import { beforeFirstCalculation } from '../formula/firstCalculation.js';
 import { budget } from './budget.js';
-import { oneAtATime } from './oneAtATime.js';
 import type { Place } from './signals.js';
 
 type Sheets = Readonly<Record<string, unknown>>;

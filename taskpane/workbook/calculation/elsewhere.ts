@@ -15,6 +15,7 @@ import {
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationStartMutation,
 } from '../engine/formula.js';
+import { leaveEntriesAlone } from '../engine/mends/leaveEntriesAlone.js';
 import {
   ChannelService,
   DataSyncPrimaryController,
@@ -26,7 +27,6 @@ import {
 import { servicesOf } from '../engine/services.js';
 import { SetRangeValuesMutation } from '../engine/sheets.js';
 import type { Messages } from '../formula/messages.js';
-import { leaveEntriesAlone } from './leaveEntriesAlone.js';
 import { lifted } from './lifted.js';
 import { rulesOf } from './rules.js';
 import type { Place } from './signals.js';

@@ -2,17 +2,17 @@ import type { WorksheetFunction } from '../../../functions/bind.js';
 import type { FunctionMetadata } from '../../../functions/metadata.js';
 import { ICommandService, type Univer } from '../engine/core.js';
 import { SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin } from '../engine/formula.js';
+import { markCircles } from '../engine/mends/circles.js';
+import { recalculateWhatReadsTheVanished } from '../engine/mends/vanished.js';
 import { servicesOf } from '../engine/services.js';
 import { UniverSheetsPlugin } from '../engine/sheets.js';
 import { CalculationMode, UniverSheetsFormulaPlugin } from '../engine/sheetsFormula.js';
 import { UniverSheetsNumfmtPlugin } from '../engine/sheetsNumfmt.js';
-import { markCircles } from './circles.js';
 import { descriptions } from './description.js';
 import { gridFunctions } from './functions.js';
 import { Messages } from './messages.js';
 import { correctedFunctions } from './natives/corrected.js';
 import { calculateAnewWhereNamesChange } from './renamed.js';
-import { recalculateWhatReadsTheVanished } from './vanished.js';
 
 export interface Functions {
   readonly metadata: readonly FunctionMetadata[];

@@ -1,7 +1,11 @@
-import type { Texts } from '../../texts/texts.js';
+import type { Texts } from '../../../texts/texts.js';
 
+/** Notes on the element what it lacked, so that a test notices once the engine has it. */
 function set(element: Element, name: string, value: string) {
-  if (element.getAttribute(name) !== value) element.setAttribute(name, value);
+  const before = element.getAttribute(name);
+  if (before === value) return;
+  element.setAttribute('data-mended', `${element.getAttribute('data-mended') ?? ''} ${name}`.trim());
+  element.setAttribute(name, value);
 }
 
 /** What the engine's own elements lack for those who hear the page or use it without a pointer. */

@@ -1,6 +1,6 @@
-import { ICommandService, type Univer } from '../engine/core.js';
-import { SetFormulaCalculationStartMutation } from '../engine/formula.js';
-import { servicesOf } from '../engine/services.js';
+import { ICommandService, type Univer } from '../core.js';
+import { SetFormulaCalculationStartMutation } from '../formula.js';
+import { servicesOf } from '../services.js';
 
 /**
  * Does something before the first calculation: the engine's services are there with the first workbook, not before.

@@ -1,5 +1,5 @@
-import type { Injector } from '../engine/core.js';
-import { FormulaDataModel, ICalculateFormulaService } from '../engine/formula.js';
+import type { Injector } from '../core.js';
+import { FormulaDataModel, ICalculateFormulaService } from '../formula.js';
 
 type Config = Parameters<ICalculateFormulaService['execute']>[0];
 

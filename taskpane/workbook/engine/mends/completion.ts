@@ -1,9 +1,8 @@
-import { ICommandService } from '../engine/core.js';
-import { IEditorService } from '../engine/docsUi.js';
-import { servicesOf } from '../engine/services.js';
-import { IDescriptionService } from '../engine/sheetsFormula.js';
-import { type IShortcutItem, IShortcutService, KeyCode } from '../engine/ui.js';
-import type { Grid } from './boot.js';
+import { ICommandService, type Univer } from '../core.js';
+import { IEditorService } from '../docsUi.js';
+import { servicesOf } from '../services.js';
+import { IDescriptionService } from '../sheetsFormula.js';
+import { type IShortcutItem, IShortcutService, KeyCode } from '../ui.js';
 
 /** How the engine calls the keys of its list of functions. */
 const LIST = 'sheet.formula-embedding-editor.search_function.';
@@ -15,8 +14,8 @@ const NAME = /[\p{L}_][\p{L}\p{N}_.]*$/u;
  * more was typed meanwhile. Here an entry is taken by Enter only if it was chosen with the arrow keys, and by neither
  * where the list was made for other letters than those that now stand there.
  */
-export function takeCompletionsOnPurpose(grid: Grid): void {
-  const injector = servicesOf(grid.univer);
+export function takeCompletionsOnPurpose(univer: Univer): void {
+  const injector = servicesOf(univer);
   const descriptions = injector.get(IDescriptionService);
   const shortcuts = injector.get(IShortcutService);
   let listed = '';

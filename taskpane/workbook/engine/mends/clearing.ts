@@ -1,14 +1,19 @@
-import type { IRange, Nullable } from '../engine/core.js';
-import { servicesOf } from '../engine/services.js';
+import {
+  type IRange,
+  IUniverInstanceService,
+  type Nullable,
+  type Univer,
+  UniverInstanceType,
+  type Workbook,
+} from '../core.js';
+import { servicesOf } from '../services.js';
 import {
   ClearSelectionContentCommand,
   type ISetRangeValuesMutationParams,
   SetRangeValuesMutation,
   SheetInterceptorService,
   SheetsSelectionsService,
-} from '../engine/sheets.js';
-import type { Grid } from './boot.js';
-import { workbookOf } from './place.js';
+} from '../sheets.js';
 
 interface Cleared {
   readonly unitId?: string;
@@ -22,8 +27,8 @@ const NOTHING = { redos: [], undos: [] };
  * A cell's rule, its note and its place in a chart belong to the cell, not to what was typed into it. The engine
  * empties a cell of them as well; they are put back in the same step.
  */
-export function keepRulesOfEmptiedCells(grid: Grid): void {
-  const injector = servicesOf(grid.univer);
+export function keepRulesOfEmptiedCells(univer: Univer): void {
+  const injector = servicesOf(univer);
   const selected = () =>
     injector
       .get(SheetsSelectionsService)
@@ -33,24 +38,23 @@ export function keepRulesOfEmptiedCells(grid: Grid): void {
     getMutations({ id, params }) {
       if (id !== ClearSelectionContentCommand.id) return NOTHING;
       const { unitId, subUnitId, ranges = selected() } = (params ?? {}) as Cleared;
-      const workbook = workbookOf(grid);
-      const sheet = subUnitId ? workbook.getSheetBySheetId(subUnitId) : workbook.getActiveSheet();
-      if (!sheet) return NOTHING;
+      const workbook = injector
+        .get(IUniverInstanceService)
+        .getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);
+      const sheet = subUnitId ? workbook?.getSheetBySheetId(subUnitId) : workbook?.getActiveSheet();
+      if (!workbook || !sheet) return NOTHING;
       const cellValue: NonNullable<ISetRangeValuesMutationParams['cellValue']> = {};
       let found = false;
       for (const { startRow, endRow, startColumn, endColumn } of ranges) {
-        sheet
-          .getSheet()
-          .getCellMatrix()
-          .forValue((row, column, cell: Nullable<{ custom?: unknown }>) => {
-            if (row < startRow || row > endRow || column < startColumn || column > endColumn) return;
-            if (!cell?.custom) return;
-            found = true;
-            cellValue[row] = { ...cellValue[row], [column]: { custom: cell.custom } };
-          });
+        sheet.getCellMatrix().forValue((row, column, cell: Nullable<{ custom?: unknown }>) => {
+          if (row < startRow || row > endRow || column < startColumn || column > endColumn) return;
+          if (!cell?.custom) return;
+          found = true;
+          cellValue[row] = { ...cellValue[row], [column]: { custom: cell.custom } };
+        });
       }
       if (!found) return NOTHING;
-      const kept = { unitId: unitId ?? workbook.getId(), subUnitId: sheet.getSheetId(), cellValue };
+      const kept = { unitId: unitId ?? workbook.getUnitId(), subUnitId: sheet.getSheetId(), cellValue };
       return { redos: [{ id: SetRangeValuesMutation.id, params: kept }], undos: [] };
     },
   });

@@ -1,6 +1,6 @@
-import { type ICellData, ICommandService, IUniverInstanceService, type Univer, type Workbook } from '../engine/core.js';
-import { servicesOf } from '../engine/services.js';
-import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from '../engine/sheets.js';
+import { type ICellData, ICommandService, IUniverInstanceService, type Univer, type Workbook } from '../core.js';
+import { servicesOf } from '../services.js';
+import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from '../sheets.js';
 
 const isEmpty = ({ v }: ICellData) => v === undefined || v === null || v === '';
 

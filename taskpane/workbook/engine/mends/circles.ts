@@ -1,4 +1,4 @@
-import { type IRange, IUniverInstanceService, type Univer, type Workbook } from '../engine/core.js';
+import { type IRange, IUniverInstanceService, type Univer, type Workbook } from '../core.js';
 import {
   deserializeRangeWithSheet,
   ErrorType,
@@ -7,8 +7,8 @@ import {
   type IFormulaDependencyTree,
   LexerTreeBuilder,
   sequenceNodeType,
-} from '../engine/formula.js';
-import { servicesOf } from '../engine/services.js';
+} from '../formula.js';
+import { servicesOf } from '../services.js';
 import { beforeFirstCalculation } from './firstCalculation.js';
 import { groupsIn } from './groupsIn.js';
 

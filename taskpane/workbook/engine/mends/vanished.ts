@@ -1,11 +1,11 @@
-import { ICommandService, type IRange, type IUnitRange, type Univer } from '../engine/core.js';
+import { ICommandService, type IRange, type IUnitRange, type Univer } from '../core.js';
 import {
   FormulaDataModel,
   SetArrayFormulaDataMutation,
   SetFormulaCalculationResultMutation,
   SetFormulaCalculationStartMutation,
-} from '../engine/formula.js';
-import { servicesOf } from '../engine/services.js';
+} from '../formula.js';
+import { servicesOf } from '../services.js';
 
 type Fills = ReadonlyMap<string, IUnitRange>;
 
