@@ -3,6 +3,7 @@ import type { FunctionMetadata } from '../../../functions/metadata.js';
 import { ICommandService, type Univer } from '../engine/core.js';
 import { SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin } from '../engine/formula.js';
 import { markCircles } from '../engine/mends/circles.js';
+import { calculateAnewWhereNamesChange } from '../engine/mends/renamed.js';
 import { recalculateWhatReadsTheVanished } from '../engine/mends/vanished.js';
 import { servicesOf } from '../engine/services.js';
 import { UniverSheetsPlugin } from '../engine/sheets.js';
@@ -12,7 +13,6 @@ import { descriptions } from './description.js';
 import { gridFunctions } from './functions.js';
 import { Messages } from './messages.js';
 import { correctedFunctions } from './natives/corrected.js';
-import { calculateAnewWhereNamesChange } from './renamed.js';
 
 export interface Functions {
   readonly metadata: readonly FunctionMetadata[];

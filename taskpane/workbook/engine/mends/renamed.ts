@@ -1,10 +1,4 @@
-import {
-  ICommandService,
-  IUniverInstanceService,
-  type Univer,
-  UniverInstanceType,
-  type Workbook,
-} from '../engine/core.js';
+import { ICommandService, IUniverInstanceService, type Univer, UniverInstanceType, type Workbook } from '../core.js';
 import {
   type IFormulaDirtyData,
   IFunctionService,
@@ -13,9 +7,9 @@ import {
   RemoveDefinedNameMutation,
   SetDefinedNameMutation,
   SetFormulaCalculationStartMutation,
-} from '../engine/formula.js';
+} from '../formula.js';
 
-import { servicesOf } from '../engine/services.js';
+import { servicesOf } from '../services.js';
 
 /** Stands in every formula, so that the engine forgets how it has read any of them. */
 const EVERY_FORMULA = '=';
