@@ -1,48 +1,32 @@
 import { calculation } from '../core/calculation.js';
-import { area, flow, septumRadius, viscosity } from '../quantities.js';
-import {
-  densityRefusal,
-  dryPrecoat,
-  optionalDensity,
-  pressureLog,
-  septumOf,
-  solidsToCake,
-  volumeLog,
-} from './fitInputs.js';
+import { densityRefusal, oneRunLog, septumOf } from './fitInputs.js';
 import { logRemark } from './logRemark.js';
 import { DARCY_SOURCE, POWER_SOURCE, ROUND_SOURCE } from './sources.js';
 import { fitSqueezed, type Squeezed, squeezedRemark } from './squeezed.js';
+import { squeezedFields } from './squeezedFields.js';
+
+const { start, resistance, correlation, rise, from, until, remark } = squeezedFields;
 
 export const fitCake = calculation({
   id: 'FITCAKE',
   summary: 'Resistance at 1 bar and compressibility of the cake, from the log of one run at constant flow.',
   question: 'How compressible is my cake, by the log of a run?',
-  inputs: {
-    volumes: { ...volumeLog, least: 4 },
-    bars: { ...pressureLog, least: 4 },
-    area,
-    flow: { ...flow, help: 'Through the filter, held through the run.' },
-    viscosity,
-    solids: solidsToCake,
-    septumRadius,
-    cakeDensity: optionalDensity,
-    precoatLoad: dryPrecoat,
-  },
+  inputs: oneRunLog(4),
   output: {
     kind: 'report',
     fields: {
-      start: { label: 'Start pressure drop', unit: 'bar', error: true },
-      resistance: { label: 'Resistance at 1 bar', unit: 'm/kg', error: true },
+      start: { ...start, error: true },
+      resistance: { ...resistance, error: true },
       exponent: { label: 'Exponent', unit: '', error: true },
-      correlation: { label: 'Correlation of both errors', unit: '' },
-      rise: { label: 'Rise', unit: 'bar/h' },
-      from: { label: 'Rise read from', unit: 'h' },
-      until: { label: 'Rise read until', unit: 'h' },
+      correlation,
+      rise,
+      from,
+      until,
       reached: { label: 'Pressure drop over the cake at the end', unit: 'bar' },
       rSquared: { label: 'R²', unit: '' },
       residual: { label: 'Residual standard deviation', unit: 'bar' },
       rows: { label: 'Rows', unit: '' },
-      remark: { label: 'Remark', text: true },
+      remark,
       log: { label: 'Rows of the log', text: true },
     },
   },

@@ -1,22 +1,21 @@
 import { calculation } from '../core/calculation.js';
+import type { Unit } from '../core/units.js';
 import { plainNumber } from '../core/wording.js';
-import { area, flow, septumRadius, viscosity } from '../quantities.js';
-import {
-  densityRefusal,
-  dryPrecoat,
-  optionalDensity,
-  pressureLog,
-  septumOf,
-  solidsToCake,
-  volumeLog,
-} from './fitInputs.js';
+import { area } from '../quantities.js';
+import { densityRefusal, heldThrough, onSeptum, pressureLog, septumOf, volumeLog } from './fitInputs.js';
 import { DARCY_SOURCE, POWER_SOURCE, ROUND_SOURCE } from './sources.js';
 import { fitSqueezed, squeezedRemark } from './squeezed.js';
+import { squeezedFields } from './squeezedFields.js';
+
+const { start, resistance, correlation, rise, from, until, remark } = squeezedFields;
+const EXPONENT = { label: 'Exponent of all', unit: '' } as const;
+
+/** A table has a column of its own for a standard error. */
+const errorOf = <const F extends { readonly label: string; readonly unit: Unit }>({ label, unit }: F) =>
+  ({ label: `${label}, standard error`, unit }) as const;
 
 /** Start and height of each run are free, so that fewer rows say nothing of the exponent. */
 const LEAST_ROWS = 3;
-
-const each = { kind: 'series', least: LEAST_ROWS, oneForAll: true } as const;
 
 /** Rows of each run, in the order in which the runs first appear. */
 function rowsByRun(runs: Float64Array): readonly (readonly [run: number, rows: readonly number[]])[] {
@@ -59,28 +58,24 @@ export const fitCakes = calculation({
     volumes: { ...volumeLog, least: LEAST_ROWS },
     bars: { ...pressureLog, least: LEAST_ROWS },
     area,
-    flow: { ...flow, ...each, help: 'Through the filter: one for all rows, or one each; held through a run.' },
-    viscosity: { ...viscosity, ...each },
-    solids: { ...solidsToCake, ...each },
-    septumRadius,
-    cakeDensity: optionalDensity,
-    precoatLoad: dryPrecoat,
+    ...heldThrough(LEAST_ROWS),
+    ...onSeptum,
   },
   output: {
     kind: 'table',
     fields: {
       run: { label: 'Run', unit: '' },
-      start: { label: 'Start pressure drop', unit: 'bar' },
-      startError: { label: 'Start pressure drop, standard error', unit: 'bar' },
-      resistance: { label: 'Resistance at 1 bar', unit: 'm/kg' },
-      resistanceError: { label: 'Resistance at 1 bar, standard error', unit: 'm/kg' },
-      exponent: { label: 'Exponent of all', unit: '' },
-      exponentError: { label: 'Exponent of all, standard error', unit: '' },
-      correlation: { label: 'Correlation of both errors', unit: '' },
-      rise: { label: 'Rise', unit: 'bar/h' },
-      from: { label: 'Rise read from', unit: 'h' },
-      until: { label: 'Rise read until', unit: 'h' },
-      remark: { label: 'Remark', text: true },
+      start,
+      startError: errorOf(start),
+      resistance,
+      resistanceError: errorOf(resistance),
+      exponent: EXPONENT,
+      exponentError: errorOf(EXPONENT),
+      correlation,
+      rise,
+      from,
+      until,
+      remark,
     },
   },
   method:
@@ -119,7 +114,7 @@ export const fitCakes = calculation({
       return {
         none: `The pressure drop of run ${plainNumber(byRun[fitted]?.[0] ?? 0)} does not rise over its log, so it tells no cake resistance.`,
       };
-    const remark = squeezedRemark(fitted);
+    const said = squeezedRemark(fitted);
     return fitted.runs.map(({ start, resistance, reached: _, ...told }, index) => ({
       ...told,
       run: byRun[index]?.[0],
@@ -129,7 +124,7 @@ export const fitCakes = calculation({
       resistanceError: resistance.error,
       exponent: fitted.exponent.value,
       exponentError: fitted.exponent.error,
-      remark,
+      remark: said,
     }));
   },
 });

@@ -1,4 +1,4 @@
-import { cakeDensity, precoatLoad } from '../quantities.js';
+import { area, cakeDensity, flow, precoatLoad, septumRadius, viscosity } from '../quantities.js';
 
 const SLIPS = 'The limits only keep out slips of the keyboard; the figure is your own.';
 
@@ -44,6 +44,31 @@ export const optionalDensity = {
   optional: true,
   help: `${cakeDensity.help} Needed with a septum radius, and only there.`,
 } as const;
+
+/** The septum on which a logged cake grows. */
+export const onSeptum = { septumRadius, cakeDensity: optionalDensity, precoatLoad: dryPrecoat } as const;
+
+/** The log of one run at constant flow, and what it ran on. */
+export const oneRunLog = <const L extends number>(least: L) =>
+  ({
+    volumes: { ...volumeLog, least },
+    bars: { ...pressureLog, least },
+    area,
+    flow: { ...flow, help: 'Through the filter, held through the run.' },
+    viscosity,
+    solids: solidsToCake,
+    ...onSeptum,
+  }) as const;
+
+/** A figure to which each of several logs holds: one for all rows, or one each. */
+export const heldThrough = <const L extends number>(least: L) => {
+  const each = { kind: 'series', least, oneForAll: true } as const;
+  return {
+    flow: { ...flow, ...each, help: 'Through the filter: one for all rows, or one each; held through a run.' },
+    viscosity: { ...viscosity, ...each },
+    solids: { ...solidsToCake, ...each },
+  } as const;
+};
 
 interface OnSeptum {
   readonly septumRadius: number;

@@ -2,17 +2,8 @@ import { calculation } from '../core/calculation.js';
 import { figure } from '../core/wording.js';
 import { extent } from '../numerics/extent.js';
 import { fitLine } from '../numerics/line.js';
-import { area, flow, septumRadius, viscosity } from '../quantities.js';
 import { scaled } from './estimate.js';
-import {
-  densityRefusal,
-  dryPrecoat,
-  optionalDensity,
-  pressureLog,
-  septumOf,
-  solidsToCake,
-  volumeLog,
-} from './fitInputs.js';
+import { densityRefusal, oneRunLog, septumOf } from './fitInputs.js';
 import { firstPointRemark, shapeRemark } from './lineRemarks.js';
 import { logRemark } from './logRemark.js';
 import { flatLoad, type Septum } from './pressureDrop.js';
@@ -43,17 +34,7 @@ export const fitRun = calculation({
   id: 'FITRUN',
   summary: 'Cake resistance and start pressure from the log of a run at constant flow.',
   question: 'What does my trial log say about cake and precoat?',
-  inputs: {
-    volumes: { ...volumeLog, least: 3 },
-    bars: { ...pressureLog, least: 3 },
-    area,
-    flow: { ...flow, help: 'Through the filter, held through the run.' },
-    viscosity,
-    solids: solidsToCake,
-    septumRadius,
-    cakeDensity: optionalDensity,
-    precoatLoad: dryPrecoat,
-  },
+  inputs: oneRunLog(3),
   output: {
     kind: 'report',
     fields: {
