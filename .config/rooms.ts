@@ -6,6 +6,7 @@ import { type Graph, importGraph } from './imports.js';
 const ROOMS: readonly (readonly [name: string, files: RegExp, holds: string])[] = [
   ['src/core', /^src\/core\//, 'what a calculation is: declaration, units, reading, evaluation, refusal'],
   ['src/numerics', /^src\/numerics\//, 'root, regression, robust slope, quantiles, sampling'],
+  ['src/errors', /^src\/errors\//, 'how sure fitted figures are, and how a report says so'],
   [
     'src/quantities',
     /^src\/(?:\w*[qQ]uantit\w+|cautions)\.ts$/,

@@ -22,6 +22,7 @@ export const labels: Readonly<Record<string, string>> = {
   Doses: 'Dosen',
   Hazes: 'Trübungen',
   Target: 'Ziel',
+  Certainty: 'Sicherheit',
   'Warm days': 'Warmtage',
   Factor: 'Faktor',
   Days: 'Tage',

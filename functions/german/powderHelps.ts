@@ -85,4 +85,8 @@ export const powderHelps: Readonly<Record<string, string>> = {
     'Darunter verlegt der Kuchen oder wird das Bier nicht blank, was auch das Stabilisierungsmittel tut.',
   'it removes polyphenol, not protein, so no factor leads from or to it.':
     'Es entfernt Polyphenol, kein Eiweiß; daher führt kein Faktor von ihm oder zu ihm.',
+  'Haze to reach: adds its dose, and between which doses it lies.':
+    'Zu erreichende Trübung: fügt ihre Dosis hinzu und zwischen welchen Dosen sie liegt.',
+  'Chance that the dose is enough: 50 % is the best guess, 90 % stays on the safe side by as much as the ladder is unsure.':
+    'Chance, dass die Dosis reicht: 50 % ist die beste Schätzung, 90 % bleibt um so viel auf der sicheren Seite, wie die Leiter unsicher ist.',
 };

@@ -1,4 +1,5 @@
 import { calculation } from '../core/calculation.js';
+import { ERRORS_METHOD, ERRORS_SOURCE, errorFields, errorsRemark } from '../errors/errorFields.js';
 import { densityRefusal, oneRunLog, septumOf } from './fitInputs.js';
 import { logRemark } from './logRemark.js';
 import { DARCY_SOURCE, POWER_SOURCE, ROUND_SOURCE } from './sources.js';
@@ -6,6 +7,7 @@ import { fitSqueezed, type Squeezed, squeezedRemark } from './squeezed.js';
 import { squeezedFields } from './squeezedFields.js';
 
 const { start, resistance, correlation, rise, from, until, remark } = squeezedFields;
+const { autocorrelation, times, errors } = errorFields;
 
 export const fitCake = calculation({
   id: 'FITCAKE',
@@ -28,11 +30,13 @@ export const fitCake = calculation({
       rows: { label: 'Rows', unit: '' },
       remark,
       log: { label: 'Rows of the log', text: true },
+      autocorrelation,
+      times,
+      errors,
     },
   },
-  method:
-    'least squares of Δp = start + Δp_cake with Δp_cake^(1−n) = μ u α₁ w (1 bar)^−n, w the flat load as in FITRUN. Resistance at 1 bar goes into a plan’s Cake resistance and Exponent into its Compressibility, both from this one fit: their errors go together, by the correlation (of the exponent with the resistance’s logarithm). The rise is the mean between both readings. Standard errors take the rows as independent, so many rows close together make them too small',
-  sources: [DARCY_SOURCE, POWER_SOURCE, ROUND_SOURCE],
+  method: `least squares of Δp = start + Δp_cake with Δp_cake^(1−n) = μ u α₁ w (1 bar)^−n, w the flat load as in FITRUN. Resistance at 1 bar goes into a plan’s Cake resistance and Exponent into its Compressibility, both from this one fit: their errors go together, by the correlation (of the exponent with the resistance’s logarithm). The rise is the mean between both readings. ${ERRORS_METHOD}`,
+  sources: [DARCY_SOURCE, POWER_SOURCE, ROUND_SOURCE, ERRORS_SOURCE],
   cautions: ['pressure'],
   example: {
     given: {
@@ -58,6 +62,8 @@ export const fitCake = calculation({
       rows: given.volumes.length,
       remark: squeezedRemark(fitted),
       log: logRemark(given.volumes, given.bars),
+      autocorrelation: fitted.errors?.autocorrelation,
+      errors: errorsRemark(fitted.errors),
     };
   },
 });

@@ -1,6 +1,7 @@
 import { calculation } from '../core/calculation.js';
 import type { Unit } from '../core/units.js';
 import { plainNumber } from '../core/wording.js';
+import { ERRORS_METHOD, ERRORS_SOURCE, errorFields, errorsRemark } from '../errors/errorFields.js';
 import { area } from '../quantities.js';
 import { densityRefusal, heldThrough, onSeptum, pressureLog, septumOf, volumeLog } from './fitInputs.js';
 import { DARCY_SOURCE, POWER_SOURCE, ROUND_SOURCE } from './sources.js';
@@ -8,6 +9,7 @@ import { fitSqueezed, squeezedRemark } from './squeezed.js';
 import { squeezedFields } from './squeezedFields.js';
 
 const { start, resistance, correlation, rise, from, until, remark } = squeezedFields;
+const { times, errors } = errorFields;
 const EXPONENT = { label: 'Exponent of all', unit: '' } as const;
 
 /** A table has a column of its own for a standard error. */
@@ -76,11 +78,12 @@ export const fitCakes = calculation({
       from,
       until,
       remark,
+      times,
+      errors,
     },
   },
-  method:
-    'as FITCAKE, all logs at once: one exponent for all, to each run its own start pressure drop and resistance. A row for each run; its rise, the hours it was read over and the exponent are what FITFEED takes to give the permeabilities at 1 bar, and the exponent is the Compressibility of the plan. Correlation is that of the exponent with the run’s resistance (its logarithm). Standard errors take the rows as independent and alike in all runs',
-  sources: [DARCY_SOURCE, POWER_SOURCE, ROUND_SOURCE],
+  method: `as FITCAKE, all logs at once: one exponent for all, to each run its own start pressure drop and resistance. A row for each run; its rise, the hours it was read over and the exponent are what FITFEED takes to give the permeabilities at 1 bar, and the exponent is the Compressibility of the plan. Correlation is that of the exponent with the run’s resistance (its logarithm). ${ERRORS_METHOD}`,
+  sources: [DARCY_SOURCE, POWER_SOURCE, ROUND_SOURCE, ERRORS_SOURCE],
   cautions: ['pressure'],
   example: {
     given: {
@@ -125,6 +128,7 @@ export const fitCakes = calculation({
       exponent: fitted.exponent.value,
       exponentError: fitted.exponent.error,
       remark: said,
+      errors: errorsRemark(fitted.errors),
     }));
   },
 });

@@ -1,11 +1,14 @@
 import { calculation } from '../core/calculation.js';
 import { fromSI } from '../core/units.js';
+import { errorFields } from '../errors/errorFields.js';
+import { fromLogarithm, scaled } from '../errors/estimate.js';
+import { POINTS_METHOD, pointsTold, STUDENT_SOURCE } from '../errors/points.js';
 import { fitLine } from '../numerics/line.js';
 import { cakeResistance } from '../quantities.js';
-import { fromLogarithm, scaled } from './estimate.js';
 import { compressibility } from './inputs.js';
 
 const { unit, limit, source } = cakeResistance;
+const { times, errors } = errorFields;
 
 function remark(exponent: number): string {
   const [least, most] = compressibility.limit;
@@ -46,11 +49,12 @@ export const fitCompression = calculation({
       exponent: { label: 'Exponent', unit: '', error: true },
       rSquared: { label: 'R²', unit: '' },
       remark: { label: 'Remark', text: true },
+      times,
+      errors,
     },
   },
-  method:
-    'least squares through logarithms of resistance = resistance at 1 bar × (pressure / 1 bar)^exponent; R² is that of the logarithms. A fit of the resistances themselves weighs the tests otherwise',
-  sources: ['Power law of compressible cakes: any textbook of solid–liquid separation.'],
+  method: `least squares through logarithms of resistance = resistance at 1 bar × (pressure / 1 bar)^exponent; R² is that of the logarithms. A fit of the resistances themselves weighs the tests otherwise. ${POINTS_METHOD}`,
+  sources: ['Power law of compressible cakes: any textbook of solid–liquid separation.', STUDENT_SOURCE],
   example: {
     given: { pressures: [1, 4], resistances: [1e11, 2e11] },
     result: { resistance: 1e11, exponent: 0.5, rSquared: 1, remark: 'none' },
@@ -66,6 +70,7 @@ export const fitCompression = calculation({
       exponent: scaled(line.slope, line.slopeError),
       rSquared: line.rSquared,
       remark: remark(line.slope),
+      ...pointsTold(line.count - 2, 'tests'),
     };
   },
 });

@@ -1,9 +1,11 @@
 import { calculation } from '../core/calculation.js';
 import { fromSI } from '../core/units.js';
+import { errorFields } from '../errors/errorFields.js';
+import { fromLogarithm } from '../errors/estimate.js';
+import { POINTS_METHOD, pointsTold, STUDENT_SOURCE } from '../errors/points.js';
 import { fitLine } from '../numerics/line.js';
 import { heightError } from '../numerics/lineChecks.js';
 import { permeability } from '../quantities.js';
-import { fromLogarithm } from './estimate.js';
 import { feedInputs, hoursRefusal, NO_STABILISER_PERMEABILITY } from './feedInputs.js';
 import { shapeRemark } from './lineRemarks.js';
 import { resistanceOfRise } from './meanRise.js';
@@ -70,11 +72,12 @@ export const fitFeed = calculation({
       rSquared: { label: 'R²', unit: '' },
       shape: { label: 'Shape', text: true },
       remark: { label: 'Remark', text: true },
+      times: errorFields.times,
+      errors: errorFields.errors,
     },
   },
-  method:
-    'k of each run from its mean rise: μ u² c/(ρ rise) for a rigid cake on a flat septum, else from what the pressure drop gained between both times, as in FEEDRISE; (c ln k − s ln k_stabiliser)/(d + b) fitted by least squares over d/(d + b), d body feed, s stabiliser, b beer solids. R² is that of this line. Both figures belong together: never mix them with figures of another origin',
-  sources: [DARCY_SOURCE, MIXTURE_SOURCE, ROUND_SOURCE],
+  method: `k of each run from its mean rise: μ u² c/(ρ rise) for a rigid cake on a flat septum, else from what the pressure drop gained between both times, as in FEEDRISE; (c ln k − s ln k_stabiliser)/(d + b) fitted by least squares over d/(d + b), d body feed, s stabiliser, b beer solids. R² is that of this line. Both figures belong together: never mix them with figures of another origin. ${POINTS_METHOD}: a figure’s logarithm by its relative error`,
+  sources: [DARCY_SOURCE, MIXTURE_SOURCE, ROUND_SOURCE, STUDENT_SOURCE],
   cautions: ['pressure'],
   example: {
     given: {
@@ -125,6 +128,7 @@ export const fitFeed = calculation({
       rSquared: line.rSquared,
       shape: shapeRemark(line, x, y, CURVES),
       remark: remark(aid.value, beer.value),
+      ...pointsTold(line.count - 2, 'runs'),
     };
   },
 });

@@ -1,8 +1,11 @@
 import { calculation } from '../core/calculation.js';
 import { figure } from '../core/wording.js';
+import { ERRORS_METHOD, ERRORS_SOURCE, errorFields } from '../errors/errorFields.js';
+import { estimate } from '../errors/estimate.js';
+import { sureness } from '../errors/lineFit.js';
 import { fitLine } from '../numerics/line.js';
+import { readingErrors } from '../numerics/readingErrors.js';
 import { area, viscosity } from '../quantities.js';
-import { scaled } from './estimate.js';
 import { firstPointRemark, shapeRemark } from './lineRemarks.js';
 
 const SLIPS = 'The limits only keep out slips of the keyboard; the figure is your own.';
@@ -73,11 +76,11 @@ export const fitLeaf = calculation({
       shape: { label: 'Shape of the test', text: true },
       first: { label: 'First point', text: true },
       remark: { label: 'Remark', text: true },
+      ...errorFields,
     },
   },
-  method:
-    'least squares, unweighted, of t/V = μ α c V/(2 A² Δp) + μ R_medium/(A Δp); the factor 2 belongs to t/V, not to dt/dV. It holds at this pressure alone where the cake is compressible',
-  sources: ['Filtration at constant pressure: any textbook of unit operations.'],
+  method: `least squares, unweighted, of t/V = μ α c V/(2 A² Δp) + μ R_medium/(A Δp); the factor 2 belongs to t/V, not to dt/dV. It holds at this pressure alone where the cake is compressible. ${ERRORS_METHOD}`,
+  sources: ['Filtration at constant pressure: any textbook of unit operations.', ERRORS_SOURCE],
   example: {
     given: { seconds: [3, 10, 21], litres: [1, 2, 3], area: 0.05, pressure: 1, viscosity: 1, solids: 10 },
     result: { rSquared: 1, slope: 2e6, intercept: 1000, resistance: 1e11, medium: 5e9 * 1 },
@@ -88,13 +91,15 @@ export const fitLeaf = calculation({
     if (line === undefined) return { none: 'All rows hold the same volume, so no resistance can be told.' };
     if (!(line.slope > 0))
       return { none: 'Time per volume does not grow with the volume, so the test tells no cake resistance.' };
+    const { intercept, slope, told } = sureness(line, litres, y);
     return {
-      slope: scaled(line.slope, line.slopeError),
-      intercept: scaled(line.intercept, line.interceptError),
-      resistance: scaled(line.slope, line.slopeError, (2 * area * area * pressure) / (viscosity * solids)),
-      medium: scaled(line.intercept, line.interceptError, (area * pressure) / viscosity),
+      ...told,
+      slope: estimate(line.slope, slope),
+      intercept: estimate(line.intercept, intercept),
+      resistance: estimate(line.slope, slope, (2 * area * area * pressure) / (viscosity * solids)),
+      medium: estimate(line.intercept, intercept, (area * pressure) / viscosity),
       rSquared: line.rSquared,
-      shape: shapeRemark(line, litres, y, CURVES),
+      shape: shapeRemark(line, litres, y, CURVES, readingErrors),
       first: firstPointRemark(line, litres, y, 'intercept', (value) => figure(value, 's/m³')),
       remark:
         line.intercept < 0

@@ -1,8 +1,11 @@
 import { calculation } from '../core/calculation.js';
 import { figure } from '../core/wording.js';
+import { ERRORS_METHOD, ERRORS_SOURCE, errorFields } from '../errors/errorFields.js';
+import { estimate } from '../errors/estimate.js';
+import { sureness } from '../errors/lineFit.js';
 import { extent } from '../numerics/extent.js';
 import { fitLine } from '../numerics/line.js';
-import { scaled } from './estimate.js';
+import { readingErrors } from '../numerics/readingErrors.js';
 import { densityRefusal, oneRunLog, septumOf } from './fitInputs.js';
 import { firstPointRemark, shapeRemark } from './lineRemarks.js';
 import { logRemark } from './logRemark.js';
@@ -48,11 +51,11 @@ export const fitRun = calculation({
       shape: { label: 'Shape of the log', text: true },
       first: { label: 'First point', text: true },
       log: { label: 'Rows of the log', text: true },
+      ...errorFields,
     },
   },
-  method:
-    'least squares of Δp = start + μ u α w over w = solids × volume / area; on a cylinder over (ρ r/2) ln(1 + w/(ρ r/2 + precoat load)), and the rises are means over the log. It assumes constant flow, steady beer and a rigid cake: of a compressible one the resistance is a mean over the log, and FITCAKE gives that at 1 bar. Standard errors take the rows as independent, so many rows close together make them too small',
-  sources: [DARCY_SOURCE, ROUND_SOURCE],
+  method: `least squares of Δp = start + μ u α w over w = solids × volume / area; on a cylinder over (ρ r/2) ln(1 + w/(ρ r/2 + precoat load)), and the rises are means over the log. It assumes constant flow, steady beer and a rigid cake: of a compressible one the resistance is a mean over the log, and FITCAKE gives that at 1 bar. ${ERRORS_METHOD}`,
+  sources: [DARCY_SOURCE, ROUND_SOURCE, ERRORS_SOURCE],
   cautions: ['pressure'],
   example: {
     given: {
@@ -72,15 +75,17 @@ export const fitRun = calculation({
     if (line === undefined) return { none: 'All volumes are the same, so no rise can be told.' };
     if (!(line.slope > 0))
       return { none: 'The pressure drop does not rise over this log, so it tells no cake resistance.' };
+    const { intercept, slope, told } = sureness(line, x, bars);
     return {
-      start: scaled(line.intercept, line.interceptError),
-      risePerHour: scaled(line.slope, line.slopeError, growth * flow),
-      risePerHl: scaled(line.slope, line.slopeError, growth),
-      resistance: scaled(line.slope, line.slopeError, area / (load * viscosity * flow)),
+      ...told,
+      start: estimate(line.intercept, intercept),
+      risePerHour: estimate(line.slope, slope, growth * flow),
+      risePerHl: estimate(line.slope, slope, growth),
+      resistance: estimate(line.slope, slope, area / (load * viscosity * flow)),
       rSquared: line.rSquared,
       residual: line.deviation,
       rows: line.count,
-      shape: shapeRemark(line, x, bars, CURVES),
+      shape: shapeRemark(line, x, bars, CURVES, readingErrors),
       first: firstPointRemark(line, x, bars, 'start pressure drop', (value) => figure(value, 'bar')),
       log: logRemark(volumes, bars),
     };

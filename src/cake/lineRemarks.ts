@@ -1,9 +1,12 @@
 import { extent } from '../numerics/extent.js';
 import type { Line } from '../numerics/line.js';
 import { bend, without } from '../numerics/lineChecks.js';
+import type { readingErrors } from '../numerics/readingErrors.js';
 
 /** A figure is worth a remark where chance hardly explains it and it is large enough to matter. */
 const SIGNIFICANT = 3;
+/** Of what chance alone reaches in 95 % of cases: three standard errors of many points. */
+const BEYOND = 1.5;
 const LARGE = 0.02;
 
 interface Curve {
@@ -11,12 +14,18 @@ interface Curve {
   readonly down: string;
 }
 
-/** Whether the points curve away from their line, and what that may mean. */
-export function shapeRemark(line: Line, x: ArrayLike<number>, y: ArrayLike<number>, { up, down }: Curve): string {
-  const found = bend(line, x, y);
+/** Whether the points curve away from their line, and what that may mean; `errors` where neighbours may err together. */
+export function shapeRemark(
+  line: Line,
+  x: ArrayLike<number>,
+  y: ArrayLike<number>,
+  { up, down }: Curve,
+  errors?: typeof readingErrors,
+): string {
+  const found = bend(line, x, y, errors);
   if (found === undefined) return 'too few rows to tell';
   const large = Math.abs(found.sag) > LARGE * Math.abs(line.slope) * extent(x).span;
-  if (!large || !(Math.abs(found.significance) > SIGNIFICANT)) return 'straight';
+  if (!large || !(Math.abs(found.beyond) > BEYOND)) return 'straight';
   return found.sag > 0 ? `curves upward: ${up}` : `curves downward: ${down}`;
 }
 

@@ -1,5 +1,7 @@
-import { extent } from './extent.js';
-import { errorScale } from './spread.js';
+import { beyondRounding, extent } from './extent.js';
+import type { Moments, Uncertain } from './mixedErrors.js';
+import { pointErrors } from './pointErrors.js';
+import { errorScale, figureWeights } from './spread.js';
 
 /** y = plateau + (start − plateau) e^(−rate x), fitted by least squares, with standard errors. */
 export interface Decay {
@@ -9,12 +11,16 @@ export interface Decay {
   readonly startError: number;
   readonly plateauError: number;
   readonly rateError: number;
+  /** How sure each is where points may scatter in proportion to the curve; standard errors above take them as alike. */
+  readonly sure: Readonly<Record<'start' | 'plateau' | 'rate', Uncertain | undefined>>;
   /** Residual standard deviation. */
   readonly deviation: number;
   /** Share of the spread of y that the curve explains. */
   readonly rSquared: number;
   /** Where the curve has a given height between its value at the smallest x and its plateau. */
   reaches(height: number): number;
+  /** How sure that place is. */
+  reachesWithin(height: number, certainty?: number): Uncertain | undefined;
 }
 
 /** Why no such curve can be told from the data. */
@@ -28,6 +34,8 @@ const STEEP = 14;
 const STEPS_A_DECADE = 16;
 /** Doses nearer than this share of their range say nothing of a rate; without a floor the search would never end. */
 const NEAREST = 1e-12;
+/** Scatter in proportion is taken no lower than for this share of the highest point. */
+const LEAST_LEVEL = 0.02;
 /** A fall that chance alone would show more often than this is no effect. */
 const SIGNIFICANCE = 0.05;
 
@@ -122,31 +130,52 @@ export function fitDecay(x: ArrayLike<number>, y: ArrayLike<number>): Decay | No
   if (found !== 'too steep' && !steady && chanceOf(unexplained, freedom) > SIGNIFICANCE) return 'no effect';
   if (typeof found === 'string') return found;
   if (found.fall <= 0) return 'rising';
-  return describe(found, scaled, smallest / range, range, Math.sqrt(squares / freedom), 1 - unexplained);
+  const points = { x: scaled, y, offset: smallest / range, range };
+  return describe(found, points, Math.sqrt(squares / freedom), 1 - unexplained);
+}
+
+/** Points with x from 0 to 1, and what that was: x = (scaled + offset) range. */
+interface Scaled {
+  readonly x: Float64Array;
+  readonly y: ArrayLike<number>;
+  readonly offset: number;
+  readonly range: number;
 }
 
 function describe(
   { rate, fall, first }: Trial,
-  x: Float64Array,
-  offset: number,
-  range: number,
+  { x, y, offset, range }: Scaled,
   deviation: number,
   rSquared: number,
 ): Decay | NoDecay {
   const plateau = first - fall;
   const left = x.map((one) => Math.exp(-rate * one));
-  const error = errorScale([
-    left,
-    left.map((one) => 1 - one),
-    x.map((one, point) => -fall * one * (left[point] as number)),
-  ]);
+  const design = [left, left.map((one) => 1 - one), x.map((one, point) => -fall * one * (left[point] as number))];
+  const error = errorScale(design);
   const plateauError = deviation * error([0, 1, 0]);
   const rateError = deviation * error([0, 0, 1]);
   const seen = -fall * Math.expm1(-rate);
   if (!(plateauError < seen) || plateau + 2 * plateauError < 0) return 'no plateau';
   if (!(rateError < rate)) return 'too steep';
   const back = Math.exp(rate * offset);
+  const weigh = figureWeights(design);
+  const levels = left.map((one) => plateau + fall * one);
+  const least = LEAST_LEVEL * Math.max(...levels);
+  const residuals = beyondRounding(
+    levels.map((level, point) => (y[point] as number) - level),
+    y,
+  );
+  const sure = (gradient: readonly number[], certainty?: number) =>
+    pointErrors(
+      { residuals, design, weights: [weigh(gradient)] },
+      levels.map((level) => Math.max(level, least)),
+    )?.of(([only]) => (only as Moments)(0, 0), certainty);
   return {
+    sure: {
+      start: sure([back, 1 - back, fall * offset * back]),
+      plateau: sure([0, 1, 0]),
+      rate: sure([0, 0, 1 / range]),
+    },
     start: plateau + fall * back,
     plateau,
     rate: rate / range,
@@ -156,5 +185,14 @@ function describe(
     deviation,
     rSquared,
     reaches: (height) => (offset + Math.log(fall / (height - plateau)) / rate) * range,
+    reachesWithin: (height, certainty) => {
+      const over = height - plateau;
+      const byPlateau = (1 / over - 1 / fall) / rate;
+      const gradient = [1 / (fall * rate), byPlateau, -Math.log(fall / over) / rate ** 2];
+      return sure(
+        gradient.map((one) => one * range),
+        certainty,
+      );
+    },
   };
 }

@@ -13,3 +13,13 @@ export function extent(values: ArrayLike<number>): {
   }
   return { least, most, span: most - least };
 }
+
+/** Residuals smaller than this share of the largest value are the rounding of a curve through every point. */
+const ROUNDING = 1e-12;
+
+/** What a curve leaves of some values; nothing at all where that is rounding alone. */
+export function beyondRounding(residuals: Float64Array, values: ArrayLike<number>): Float64Array {
+  const { least, most } = extent(values);
+  const size = ROUNDING * Math.max(Math.abs(least), Math.abs(most));
+  return residuals.every((one) => Math.abs(one) <= size) ? new Float64Array(residuals.length) : residuals;
+}

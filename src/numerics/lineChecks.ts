@@ -1,5 +1,8 @@
 import { extent } from './extent.js';
+import { independentErrors } from './independentErrors.js';
 import type { Line } from './line.js';
+import type { Moments } from './mixedErrors.js';
+import type { readingErrors } from './readingErrors.js';
 
 const heightAt = ({ intercept, slope }: Line, x: number): number => intercept + slope * x;
 
@@ -11,34 +14,43 @@ export function heightError({ deviation, count, meanX, spreadX }: Line, x: numbe
 export interface Bend {
   /** How far the points rise above the line's ends, of a parabola fitted to them, for half the span of x. */
   readonly sag: number;
-  /** The parabola's coefficient over its standard error. */
+  /** The parabola's coefficient over its standard error, and over what chance alone reaches in 95 % of cases. */
   readonly significance: number;
+  readonly beyond: number;
 }
 
-/** Whether points curve away from their line: a parabola fitted to what the line leaves. Needs more than three. */
-export function bend(line: Line, x: ArrayLike<number>, y: ArrayLike<number>): Bend | undefined {
-  const { count, meanX, spreadX, residual } = line;
+/**
+ * Whether points curve away from their line: a parabola fitted to what the line leaves. Needs more than three.
+ * @param errors how sure such a coefficient is, of points that err on their own or of neighbours that err together.
+ */
+export function bend(
+  line: Line,
+  x: ArrayLike<number>,
+  y: ArrayLike<number>,
+  errors: typeof readingErrors = independentErrors,
+): Bend | undefined {
+  const { count, meanX, spreadX } = line;
   if (count < 4) return undefined;
-  let cubes = 0;
-  for (let i = 0; i < count; i++) {
-    const dx = (x[i] as number) - meanX;
-    cubes += dx * dx * dx;
-  }
+  const away = Float64Array.from(x, (one) => one - meanX);
   const level = spreadX / count;
-  const tilt = cubes / spreadX;
-  let along = 0;
-  let square = 0;
-  for (let i = 0; i < count; i++) {
-    const dx = (x[i] as number) - meanX;
-    const curved = dx * dx - level - tilt * dx;
-    along += curved * ((y[i] as number) - heightAt(line, x[i] as number));
-    square += curved * curved;
-  }
+  const tilt = away.reduce((sum, one) => sum + one ** 3, 0) / spreadX;
+  const curved = away.map((one) => one * one - level - tilt * one);
+  const square = curved.reduce((sum, one) => sum + one * one, 0);
   if (!(square > 0)) return undefined;
-  const coefficient = along / square;
-  const left = Math.max(0, residual - coefficient * along);
-  const error = Math.sqrt(left / (count - 3) / square);
-  return { sag: coefficient * (extent(x).span / 2) ** 2, significance: coefficient === 0 ? 0 : coefficient / error };
+  const left = Float64Array.from(y, (one, row) => one - heightAt(line, x[row] as number));
+  const coefficient = curved.reduce((sum, one, row) => sum + one * (left[row] as number), 0) / square;
+  const sure = errors([
+    {
+      places: away,
+      residuals: left.map((one, row) => one - coefficient * (curved[row] as number)),
+      design: [new Float64Array(count).fill(1), away, curved],
+      weights: [curved.map((one) => one / square)],
+    },
+  ]);
+  if (sure === undefined) return undefined;
+  const { error, reach } = sure.of(([log]) => (log as Moments)(0, 0));
+  const over = (chance: number) => (coefficient === 0 ? 0 : coefficient / chance);
+  return { sag: coefficient * (extent(x).span / 2) ** 2, significance: over(error), beyond: over(reach) };
 }
 
 export interface Without {

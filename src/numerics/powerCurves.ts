@@ -1,4 +1,7 @@
-import { extent } from './extent.js';
+import type { Left } from './blocks.js';
+import { beyondRounding, extent } from './extent.js';
+import type { Moments } from './mixedErrors.js';
+import { type ReadingErrors, readingErrors } from './readingErrors.js';
 
 /** The points of one run. */
 export interface Points {
@@ -7,29 +10,59 @@ export interface Points {
   readonly y: Float64Array;
 }
 
-/** y = start + height (x / largest x)^power of one run, with variances. */
+/** y = start + height (x / largest x)^power of one run. */
 export interface PowerCurve {
   readonly start: number;
   readonly height: number;
   readonly largest: number;
-  readonly startVariance: number;
-  readonly heightVariance: number;
+  /** How far start and height fall where the power grows. */
+  readonly startFalls: number;
+  readonly heightFalls: number;
+}
+
+/** Variances of a run’s figures and of the power that it shares with the others. */
+export interface PowerMoments {
+  readonly start: number;
+  readonly height: number;
+  readonly power: number;
   /** Covariance of height and power. */
-  readonly covariance: number;
+  readonly together: number;
 }
 
 /** Curves of several runs with one power in common, by least squares. */
 export interface PowerCurves {
   readonly power: number;
-  readonly variance: number;
   readonly curves: readonly PowerCurve[];
-  /** Residual standard deviation; undefined, as are then all variances, where no freedom is left. */
+  /** Undefined where no freedom is left. */
+  readonly errors: ReadingErrors | undefined;
+  /** Residual standard deviation; undefined likewise. */
   readonly deviation: number | undefined;
   /** Share of the spread about each run's own mean that the curves explain. */
   readonly rSquared: number;
   /** The power lies at an end of what was looked through. */
   readonly atEnd: boolean;
 }
+
+/** Start and height as they follow the readings at a given power, and the power itself. */
+const [START, HEIGHT, POWER] = [0, 1, 2] as const;
+
+/** Variances of one run’s figures from those of the readings: start and height follow the power that all runs share. */
+export function powerMoments(
+  { startFalls, heightFalls }: PowerCurve,
+  run: number,
+  all: readonly Moments[],
+  power = powerVariance(all),
+): PowerMoments {
+  const own = all[run] as Moments;
+  return {
+    start: own(START, START) - 2 * startFalls * own(START, POWER) + startFalls ** 2 * power,
+    height: own(HEIGHT, HEIGHT) - 2 * heightFalls * own(HEIGHT, POWER) + heightFalls ** 2 * power,
+    power,
+    together: own(HEIGHT, POWER) - heightFalls * power,
+  };
+}
+
+export const powerVariance = (all: readonly Moments[]): number => total(all, (run) => run(POWER, POWER));
 
 const STEPS = 60;
 
@@ -40,7 +73,11 @@ interface Trial {
   readonly squares: number;
   /** How the squares change with the power, halved and with its sign turned. */
   readonly along: number;
-  /** Means and sums of squares about them, of (x / largest)^power and of its change with the power. */
+  /** (x / largest)^power and its change with the power, each less its mean, and what the curve leaves. */
+  readonly away: Float64Array;
+  readonly turned: Float64Array;
+  readonly residuals: Float64Array;
+  /** Means and sums of squares about them, of both. */
   readonly count: number;
   readonly mean: number;
   readonly meanChange: number;
@@ -55,28 +92,34 @@ function trialOf({ x, y }: Points, largest: number, power: number): Trial {
   const change = shape.map((one, i) => (one === 0 ? 0 : one * Math.log((x[i] as number) / largest)));
   const meanOf = (values: Float64Array) => values.reduce((sum, one) => sum + one, 0) / count;
   const [mean, meanChange, meanY] = [meanOf(shape), meanOf(change), meanOf(y)];
-  let spread = 0;
-  let rise = 0;
-  let together = 0;
-  let changes = 0;
-  for (let i = 0; i < count; i++) {
-    const away = (shape[i] as number) - mean;
-    const turned = (change[i] as number) - meanChange;
-    spread += away * away;
-    rise += away * ((y[i] as number) - meanY);
-    together += away * turned;
-    changes += turned * turned;
-  }
-  const height = spread > 0 ? rise / spread : 0;
-  let squares = 0;
-  let along = 0;
-  for (let i = 0; i < count; i++) {
-    const residual = (y[i] as number) - meanY - height * ((shape[i] as number) - mean);
-    squares += residual * residual;
-    along += residual * height * (change[i] as number);
-  }
-  return { start: meanY - height * mean, height, squares, along, count, mean, meanChange, spread, together, changes };
+  const away = shape.map((one) => one - mean);
+  const turned = change.map((one) => one - meanChange);
+  const spread = dot(away, away);
+  const above = y.map((one) => one - meanY);
+  const height = spread > 0 ? dot(away, above) / spread : 0;
+  const residuals = above.map((one, i) => one - height * (away[i] as number));
+  return {
+    start: meanY - height * mean,
+    height,
+    squares: dot(residuals, residuals),
+    along: height * dot(residuals, change),
+    away,
+    turned,
+    residuals,
+    count,
+    mean,
+    meanChange,
+    spread,
+    together: dot(away, turned),
+    changes: dot(turned, turned),
+  };
 }
+
+const dot = (one: Float64Array, other: Float64Array): number => {
+  let sum = 0;
+  for (let i = 0; i < one.length; i++) sum += (one[i] as number) * (other[i] as number);
+  return sum;
+};
 
 const total = <T>(list: readonly T[], of: (one: T) => number): number => list.reduce((sum, one) => sum + of(one), 0);
 
@@ -105,20 +148,25 @@ function describe(
 ): PowerCurves {
   const freedom = total(trials, ({ count }) => count - 2) - 1;
   const squares = total(trials, (one) => one.squares);
-  const noise = freedom > 0 ? squares / freedom : Number.NaN;
   // What each run says of the power once its start and height are free to follow.
   const own = ({ height, changes, together, spread }: Trial) => height ** 2 * (changes - together ** 2 / spread);
-  const variance = noise / total(trials, own);
-  const curves = trials.map((trial, index): PowerCurve => {
-    const follows = (trial.height * trial.together) / trial.spread;
-    const lifts = trial.height * trial.meanChange - follows * trial.mean;
+  const known = total(trials, own);
+  const curves = trials.map(({ start, height, together, spread, mean, meanChange }, index): PowerCurve => {
+    const heightFalls = (height * together) / spread;
+    const startFalls = height * meanChange - heightFalls * mean;
+    return { start, height, largest: largest[index] as number, startFalls, heightFalls };
+  });
+  const left = trials.map(({ away, turned, residuals, count, height, together, spread, mean }, index): Left => {
+    const heights = away.map((one) => one / spread);
     return {
-      start: trial.start,
-      height: trial.height,
-      largest: largest[index] as number,
-      startVariance: noise * (1 / trial.count + trial.mean ** 2 / trial.spread) + lifts ** 2 * variance,
-      heightVariance: noise / trial.spread + follows ** 2 * variance,
-      covariance: -follows * variance,
+      places: (runs[index] as Points).x,
+      residuals: beyondRounding(residuals, (runs[index] as Points).y),
+      design: [new Float64Array(count).fill(1), away, turned],
+      weights: [
+        heights.map((one) => 1 / count - mean * one),
+        heights,
+        turned.map((one, i) => (height * (one - together * (heights[i] as number))) / known),
+      ],
     };
   });
   const spread = total(runs, ({ y }) => {
@@ -127,9 +175,9 @@ function describe(
   });
   return {
     power,
-    variance,
     curves,
-    deviation: freedom > 0 ? Math.sqrt(noise) : undefined,
+    errors: freedom > 0 ? readingErrors(left) : undefined,
+    deviation: freedom > 0 ? Math.sqrt(squares / freedom) : undefined,
     rSquared: 1 - squares / spread,
     atEnd,
   };

@@ -5,19 +5,36 @@
  * deviation: the square root of gᵀ (JᵀJ)⁻¹ g. Not finite where the points cannot tell the parameters apart.
  */
 export function errorScale(columns: readonly Float64Array[]): (gradient: readonly number[]) => number {
-  const upper = triangle(columns.map((column) => Float64Array.from(column)));
+  const solve = solver(columns);
+  return (gradient) => Math.hypot(...solve(gradient).solved);
+}
+
+/** How much such a figure follows each point: J (JᵀJ)⁻¹ g. */
+export function figureWeights(columns: readonly Float64Array[]): (gradient: readonly number[]) => Float64Array {
+  const solve = solver(columns);
   return (gradient) => {
+    const { solved, axes } = solve(gradient);
+    return (axes[0] as Float64Array).map((_, point) =>
+      solved.reduce((sum, share, axis) => sum + share * (axes[axis]?.[point] as number), 0),
+    );
+  };
+}
+
+/** Solves Rᵀ q = g, with R and the axes Q of J = QR. */
+function solver(columns: readonly Float64Array[]) {
+  const { upper, axes } = triangle(columns.map((column) => Float64Array.from(column)));
+  return (gradient: readonly number[]) => {
     const solved: number[] = [];
     for (const [row, wanted] of gradient.entries()) {
       const known = solved.reduce((sum, value, column) => sum + value * (upper[column]?.[row] as number), 0);
       solved.push((wanted - known) / (upper[row]?.[row] as number));
     }
-    return Math.hypot(...solved);
+    return { solved, axes };
   };
 }
 
-/** R of J = QR by modified Gram–Schmidt: J itself is never squared, so near-equal columns cost half the digits only. */
-function triangle(columns: readonly Float64Array[]): readonly (readonly number[])[] {
+/** J = QR by modified Gram–Schmidt: J itself is never squared, so near-equal columns cost half the digits only. */
+function triangle(columns: readonly Float64Array[]) {
   const rows: number[][] = [];
   for (const [index, column] of columns.entries()) {
     const length = Math.hypot(...column);
@@ -33,5 +50,8 @@ function triangle(columns: readonly Float64Array[]): readonly (readonly number[]
     }
     rows.push(row);
   }
-  return rows;
+  return {
+    upper: rows as readonly (readonly number[])[],
+    axes: columns.map((column, index) => column.map((one) => one / (rows[index]?.[index] as number))),
+  };
 }

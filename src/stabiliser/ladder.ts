@@ -26,6 +26,14 @@ export const ladder = {
   },
 } as const;
 
+/** Haze to reach, by the method of the ladder. */
+export const target = {
+  ...haze,
+  label: 'Target',
+  limit: [0.001, 1000],
+  help: 'Haze to reach, by the method of the ladder.',
+} as const;
+
 export const LADDER_SOURCES = [
   'Least squares; given the rate the other two parameters are linear, so that only the rate is searched for (Golub and Pereyra, SIAM Journal on Numerical Analysis 10 (1973) 413; reference from memory).',
   'The curve is a model without a standard behind it: each further g/hL takes away the same share of the haze that can still be removed.',

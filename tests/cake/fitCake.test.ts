@@ -62,20 +62,23 @@ describe('FITCAKE', () => {
     const spread = (list: readonly number[]) => Math.sqrt(mean(list.map((one) => (one - mean(list)) ** 2)));
     const together = mean(logarithms.map((one, i) => (one - meanLog) * ((exponents[i] as number) - meanExponent)));
     const said = (label: string) => mean(found.map((one) => one[label] as number));
-    // 600 logs tell a spread to 1/√1200, 3 %.
-    expect(spread(exponents) / said('Exponent, standard error')).toBeGreaterThan(0.91);
-    expect(spread(exponents) / said('Exponent, standard error')).toBeLessThan(1.09);
+    // 600 logs tell a spread to 1/√1200, 3 %; what is said is up to a sixth more, since readings might err together.
+    expect(spread(exponents) / said('Exponent, standard error')).toBeGreaterThan(0.83);
+    expect(spread(exponents) / said('Exponent, standard error')).toBeLessThan(1.02);
     const relative = mean(
       found.map(
         (one) =>
           (one['Resistance at 1 bar, standard error m/kg'] as number) / (one['Resistance at 1 bar m/kg'] as number),
       ),
     );
-    expect(Math.abs(spread(logarithms) / relative - 1)).toBeLessThan(0.09);
+    expect(spread(logarithms) / relative).toBeGreaterThan(0.83);
+    expect(spread(logarithms) / relative).toBeLessThan(1.02);
     const correlation = together / spread(logarithms) / spread(exponents);
     expect(Math.abs(correlation - said('Correlation of both errors'))).toBeLessThan(0.05);
     const starts = found.map((one) => one['Start pressure drop bar'] as number);
-    expect(Math.abs(spread(starts) / said('Start pressure drop, standard error bar') - 1)).toBeLessThan(0.09);
+    const starting = spread(starts) / said('Start pressure drop, standard error bar');
+    expect(starting).toBeGreaterThan(0.83);
+    expect(starting).toBeLessThan(1.02);
   });
 
   it('holds a rigid cake’s exponent at 0 or above, and says that it is not told from 0', () => {
@@ -87,7 +90,7 @@ describe('FITCAKE', () => {
       expect(report.Exponent).toBeGreaterThanOrEqual(0);
       if (String(report.Remark).startsWith('The exponent is not told from 0')) unclear++;
     }
-    expect(unclear).toBeGreaterThan(85);
+    expect(unclear).toBeGreaterThan(90);
   });
 
   it('says so where the log curves downward, where too little pressure was reached, and where nothing rises', () => {

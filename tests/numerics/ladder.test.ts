@@ -125,6 +125,17 @@ describe('the curve through a dose ladder', () => {
       expect(squares(10 ** power)).toBeGreaterThanOrEqual(least * (1 - 1e-12));
   });
 
+  it('has the errors that R prints for seed lot 329 of its Loblolly data (example of SSasymp; from memory)', () => {
+    const heights = [3.93, 9.34, 26.08, 37.79, 48.31, 56.43];
+    const fit = fitted(
+      [3, 5, 10, 15, 20, 25],
+      heights.map((height) => 100 - height),
+    );
+    expect(fit.plateauError).toBeCloseTo(8.403, 4);
+    expect(fit.startError).toBeCloseTo(1.2261, 4);
+    expect(fit.rateError / fit.rate).toBeCloseTo(0.1386, 4);
+  });
+
   it('tells how much of the spread the curve explains', () => {
     const fit = fitted(DOSES, NOISY);
     const mean = NOISY.reduce((sum, haze) => sum + haze, 0) / NOISY.length;
