@@ -2,7 +2,6 @@ import { en } from '../../taskpane/texts/en.js';
 import { LIMITS } from '../../taskpane/workbook/xlsx/limits.js';
 import { type Difference, inWords, type Judged, type Notice } from '../../tests/exchange/compare.js';
 import { KINDS } from '../../tests/exchange/facts/fact.js';
-import { isSilentYet } from '../../tests/exchange/silentYet.js';
 import { table } from '../scripts/table.js';
 import type { Compared } from './compared.js';
 
@@ -51,9 +50,7 @@ export function workbooksPage(all: readonly Compared[]): { section: string; fail
       'read by openpyxl': silentOf(openpyxl),
       'saved a second time': second,
       'calculated in LibreOffice': otherwiseThanTold(one),
-    }).flatMap(([how, list]) =>
-      list.filter(({ kind }) => !isSilentYet(name, kind)).map((found) => `${name}, ${how}: ${inWords(found)}`),
-    );
+    }).flatMap(([how, list]) => list.map((found) => `${name}, ${how}: ${inWords(found)}`));
   });
   const section = `## Workbooks
 

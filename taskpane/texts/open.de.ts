@@ -65,6 +65,8 @@ export const open: Texts['open'] = {
     unknownNames: 'Formeln mit Namen, die das Gitter nicht hat (ihre letzten Werte bleiben)',
     dataTables: 'Datentabellen (ihre letzten Werte bleiben)',
     intersections: 'Formeln, die eine Zelle eines Bereichs nach ihrem eigenen Ort wählen (ihre letzten Werte bleiben)',
+    fixedArrays: 'die feste Ausdehnung von Matrixformeln (sie füllen so viele Zellen, wie ihre Ergebnisse haben)',
+    unevenArrays: 'Matrixformeln über mehr oder weniger Zellen, als ihre Ergebnisse haben (ihre letzten Werte bleiben)',
     heavyFormulas: 'Formeln, die für das Gitter zu groß sind oder LAMBDA enthalten (ihre letzten Werte bleiben)',
     conditions: 'bedingte Formate, die nicht an einer Formel hängen',
     conditionLooks: 'die Farben bedingter Formate (die von Powderbook stehen dafür)',
@@ -73,6 +75,7 @@ export const open: Texts['open'] = {
     discussions: 'Unterhaltungen neben Zellen',
     looks:
       'Gestaltung, die das Gitter nicht hat: Muster und Verläufe, schräge Linien, verkleinerter oder über Zellen verteilter Text',
+    emptyTexts: 'leere Texte in Formeln (sie gelten dort als leere Zellen)',
     richText: 'mehrere Schriftbilder in einem Text',
     notes: 'die Form von Notizen (sie erscheinen als Hinweise ihrer Zellen und werden so gespeichert)',
     printAreas: 'Druckbereiche, Seitenumbrüche und wiederholte Spalten',

@@ -55,6 +55,17 @@ describe('operators in the embedded workbook', () => {
     }
   });
 
+  it('take a minus before texts and truths, and arrays on either side', async () => {
+    const formulas = ['=-TRUE', '=-"3"', '=--"3"', '=2*-"3"', '=1--TRUE', '=-"a"', '=SUM(-"3",1)', '=IF(-FALSE,1,2)'];
+    expect(await shown([], formulas)).toEqual([-1, -3, 3, -6, 2, '#VALUE!', -2, 2]);
+    // The first of each array is shown beside its formula; the sums are of all.
+    expect(await shown([[2, 3]], ['=SUM(A1*{1,2})', '=SUM(A1+{1;2})', '=SUM(-{1,2})', '=SUM(A1^{1,2})'])).toEqual([
+      6, 7, -3, 6,
+    ]);
+    expect(await shown([], ['=1&({"x";"y"})', ''])).toEqual(['1x', '1y']);
+    expect(await shown([], ['=SUM({1,2}{3})'])).toEqual(['#VALUE!']);
+  });
+
   it('tell 0 from an empty text, and a blank cell from neither', async () => {
     const formulas = ['=A1=""', '=""=A1', '=A1<>""', '=Z1=""', '=""=Z1', '=Z1=0', '=Z1=FALSE', '=A1=FALSE', '=A1=Z1'];
     expect(await shown([[0]], formulas)).toEqual([false, false, true, true, true, true, true, false, true]);

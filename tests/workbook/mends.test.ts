@@ -1,5 +1,13 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { ICommandService, IUniverInstanceService, UndoCommand } from '../../taskpane/workbook/engine/core.js';
+import {
+  CellValueType,
+  type ICellData,
+  ICommandService,
+  IUniverInstanceService,
+  UndoCommand,
+} from '../../taskpane/workbook/engine/core.js';
+import { BaseReferenceObject } from '../../taskpane/workbook/engine/formula.js';
+import { bareCellValue } from '../../taskpane/workbook/engine/mends/cellValues.js';
 import { leaveEntriesAlone } from '../../taskpane/workbook/engine/mends/leaveEntriesAlone.js';
 import { servicesOf } from '../../taskpane/workbook/engine/services.js';
 import { ClearSelectionContentCommand, SetRangeValuesMutation } from '../../taskpane/workbook/engine/sheets.js';
@@ -7,7 +15,7 @@ import { bareEngine } from './bareEngine.js';
 
 type Engine = Awaited<ReturnType<typeof bareEngine>>;
 let engine: Engine;
-afterEach(() => engine.univer.dispose());
+afterEach(() => engine?.univer.dispose());
 const commands = () => servicesOf(engine.univer).get(ICommandService);
 
 // Where one of these fails, the engine has been cured: then the mend that it names can go.
@@ -31,6 +39,20 @@ describe('the engine without our mends', () => {
     const ranges = [engine.sheet.getRange('A1').getRange()];
     await commands().executeCommand(ClearSelectionContentCommand.id, { ranges });
     expect(engine.sheet.getSheet().getCellRaw(0, 0)?.custom).toBeUndefined();
+  });
+
+  it('still takes arrays after an operator, and a minus before a text or truth, for mistakes: formulaReader.ts', async () => {
+    engine = await bareEngine([[3, '=A1*{7,8}', '', '=-"31"', '=-(TRUE)+-TRUE']]);
+    expect([engine.at('B1'), engine.at('D1'), engine.at('E1')]).toEqual(['#VALUE!', '#NAME?', '#NAME?']);
+  });
+
+  it('still takes a text that reads like an error for one, and a number in the format of texts for none: cellValues.ts', () => {
+    const styles = { getStyleByCell: () => ({ n: { pattern: '@' } }) };
+    const place = { _unitStylesData: { '': styles }, getUnitId: () => '' };
+    const read = (cell: ICellData) =>
+      bareCellValue.call(Object.assign(Object.create(BaseReferenceObject.prototype), place), cell);
+    expect(read({ v: '#N/A', t: CellValueType.FORCE_STRING }).isError()).toBe(true);
+    expect(read({ v: 5, t: CellValueType.NUMBER }).isString()).toBe(true);
   });
 
   it('still keeps no way back from deleting a large sheet: the threshold in formula/engine.ts', async () => {

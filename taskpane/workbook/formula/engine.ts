@@ -2,7 +2,9 @@ import type { WorksheetFunction } from '../../../functions/bind.js';
 import type { FunctionMetadata } from '../../../functions/metadata.js';
 import { ICommandService, type Univer } from '../engine/core.js';
 import { SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin } from '../engine/formula.js';
+import { mendCellValues } from '../engine/mends/cellValues.js';
 import { markCircles } from '../engine/mends/circles.js';
+import { mendFormulaReader } from '../engine/mends/formulaReader.js';
 import { calculateAnewWhereNamesChange } from '../engine/mends/renamed.js';
 import { recalculateWhatReadsTheVanished } from '../engine/mends/vanished.js';
 import { servicesOf } from '../engine/services.js';
@@ -24,6 +26,7 @@ const UNDONE = { largeSheetOperation: { largeSheetCellCountThreshold: Number.POS
 
 /** The engine's own functions, those of them that we correct, and ours. */
 function registerFunctions(univer: Univer, { metadata, bound }: Functions, messages: Messages, executes: boolean) {
+  mendCellValues();
   univer.registerPlugin(UniverFormulaEnginePlugin, {
     function: [...correctedFunctions(), ...gridFunctions(metadata, bound, messages)],
     notExecuteFormula: !executes,
@@ -49,6 +52,7 @@ function accompanyCalculation(univer: Univer, messages: Messages) {
   recalculateWhatReadsTheVanished(univer);
   calculateAnewWhereNamesChange(univer);
   markCircles(univer);
+  mendFormulaReader(univer);
 }
 
 /** The parts of the engine that hold a workbook and calculate it; they need no browser. */

@@ -51,6 +51,9 @@ function alignStyle({ across, down, wrap, turned }: Alignment): IStyleData {
   };
 }
 
+/** The format that says that there is none. */
+export const UNFORMATTED = 'General';
+
 /** How a cell of a file is shown, as the engine keeps it. */
 export function styleOfBook({ look = {}, format, align = {} }: BookCell): IStyleData {
   const { font, underlined, struck, raised, lines, ...rest } = look;

@@ -9,9 +9,11 @@ import {
   LocaleType,
 } from '../engine/core.js';
 import type { Book, BookCell, BookSheet } from '../xlsx/book.js';
-import { styleOfBook } from './bookStyle.js';
+import { isError } from '../xlsx/errors.js';
+import { styleOfBook, UNFORMATTED } from './bookStyle.js';
 import { textCell } from './cells.js';
 import { withCharts } from './charts.js';
+import { withFixed } from './fixed.js';
 import { conditionRule, validationsOf } from './judging.js';
 import { withKept } from './kept.js';
 import { savedNames } from './names.js';
@@ -41,17 +43,23 @@ function valueData({ value, error, formula }: BookCell): ICellData {
   if (typeof value === 'number') return { v: value, t: CellValueType.NUMBER };
   if (typeof value === 'boolean') return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
   if (value === undefined || value === null) return {};
-  return formula === undefined ? textCell(value) : { v: value, t: CellValueType.STRING };
+  if (formula !== undefined) return { v: value, t: CellValueType.STRING };
+  // A text is one although the engine would take it for an error, or for nothing.
+  return value === '' || isError(value) ? { v: value, t: CellValueType.FORCE_STRING } : textCell(value);
 }
 
+/** Without a format of its own, the engine would give a formula that of what it reads. */
+const ownFormat = (cell: BookCell): BookCell =>
+  cell.formula !== undefined && !cell.format ? { ...cell, format: UNFORMATTED } : cell;
+
 function engineCell(cell: BookCell, styles: Styles): ICellData {
-  const style = styles.id(cell);
+  const style = styles.id(ownFormat(cell));
   const data: ICellData = {
     ...valueData(cell),
     ...(cell.formula === undefined ? {} : { f: cell.formula }),
     ...(style ? { s: style } : {}),
   };
-  return withKept(withRule(data, cell), cell.kept);
+  return withFixed(withKept(withRule(data, cell), cell.kept), cell);
 }
 
 /** Heights, tab, size and lines, and the set-up of print, which travels with the sheet. */

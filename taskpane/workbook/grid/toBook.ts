@@ -3,6 +3,7 @@ import { a1 } from '../../host/a1.js';
 import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
 import {
   BooleanNumber,
+  CellValueType,
   type ICellData,
   type IRange,
   type IStyleData,
@@ -14,10 +15,11 @@ import { servicesOf } from '../engine/services.js';
 import type { Book, BookCell, BookSheet } from '../xlsx/book.js';
 import { isError } from '../xlsx/errors.js';
 import type { PageSetup } from '../xlsx/pageSetup.js';
-import { alignOfStyle, lookOfStyle } from './bookStyle.js';
+import { alignOfStyle, lookOfStyle, UNFORMATTED } from './bookStyle.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
 import { chartsOf } from './charts.js';
+import { fixedOf } from './fixed.js';
 import { formulasOf } from './formulas.js';
 import { writableKept } from './kept.js';
 import { namesOfSaved, type savedNames } from './names.js';
@@ -40,8 +42,9 @@ function cellOf(
 ): BookCell | undefined {
   const style = typeof cell?.s === 'string' ? styles[cell.s] : cell?.s;
   const shown = answer ?? cell;
-  // The empty text that a formula answers with is an answer; elsewhere it is nothing.
-  const value = formula && shown?.v === '' ? '' : contentOf(shown);
+  // The empty text that a formula answers with is an answer, and one from a file is a text; elsewhere it is nothing.
+  const isText = formula || shown?.t === CellValueType.FORCE_STRING;
+  const value = isText && shown?.v === '' ? '' : contentOf(shown);
   const error = isErrorCell(shown) && typeof value === 'string' && isError(value) ? value : undefined;
   const { validation, note } = (cell?.custom ?? {}) as Pick<BookCell, 'validation' | 'note'>;
   const look = style ? lookOfStyle(style) : {};
@@ -52,7 +55,8 @@ function cellOf(
     ...(formula ? { formula } : {}),
     ...(kept ? { kept } : {}),
     ...(formula && several ? { spill: addressOf(fills) } : {}),
-    ...(style?.n ? { format: style.n.pattern } : {}),
+    ...fixedOf(cell, formula),
+    ...(style?.n && style.n.pattern !== UNFORMATTED ? { format: style.n.pattern } : {}),
     ...(Object.keys(look).length > 0 ? { look } : {}),
     ...(Object.keys(align).length > 0 ? { align } : {}),
     ...(validation ? { validation } : {}),

@@ -17,7 +17,7 @@ const isOurs = (formula: string): boolean =>
   );
 
 /** A cell with the answer in the place of its formula. What the answer fills besides is in cells of its own. */
-const answered = ({ formula: _, spill: __, kept: ___, ...cell }: BookCell): BookCell => cell;
+const answered = ({ formula: _, spill: __, fixed: ___, kept: ____, ...cell }: BookCell): BookCell => cell;
 
 const eachCell = (sheet: BookSheet, change: (cell: BookCell) => BookCell): BookSheet => ({
   ...sheet,

@@ -1,5 +1,6 @@
 import type { SheetChart, SheetCondition, Validation } from '../../../src/sheets/sheet.js';
 import type { CellContent } from '../../host/cell.js';
+import type { Shape } from './arrayShape.js';
 import type { Alignment, BookLook } from './bookLook.js';
 import type { PageSetup } from './pageSetup.js';
 
@@ -13,6 +14,8 @@ export interface BookCell {
   readonly formula?: string;
   /** The range that the formula's answer fills, where it is more than this cell. */
   readonly spill?: string;
+  /** How many rows and columns the answer of an array formula of the older kind fills in a file, whatever it has. */
+  readonly fixed?: Shape;
   /** A formula that the grid cannot calculate, in the file's words: the value is the last one that the file had. */
   readonly kept?: string;
   /** A number format in the worksheet's own notation. */

@@ -1,4 +1,4 @@
-import { type Token, tokenize } from '@borgar/fx/xlsx';
+import type { Token } from '@borgar/fx/xlsx';
 import { idOf } from '../../formula/ids.js';
 import { parametersIn } from './parameters.js';
 import type { LeftOut, Reading } from './reading.js';
@@ -34,21 +34,3 @@ export const canBeWrittenBack = (problem: LeftOut): boolean =>
   problem === 'unknownFunctions' ||
   problem === 'unknownNames' ||
   problem === 'heavyFormulas';
-
-/**
- * Whether a formula that answers with one value picks it from a range by where it stands: a range outside of any call,
- * as in `=A1:A10*2`. The grid would fill a cell for each place of the range.
- */
-export function intersects(text: string): boolean {
-  /** Of each bracket that is open, whether it belongs to a call. */
-  const open: boolean[] = [];
-  let before: Token | undefined;
-  for (const token of tokenize(text)) {
-    const { type, value } = token;
-    if (type === 'operator' && value === '(') open.push(before?.type === 'func');
-    if (type === 'operator' && value === ')') open.pop();
-    if (type.startsWith('range') && value.includes(':') && !open.includes(true)) return true;
-    before = token;
-  }
-  return false;
-}

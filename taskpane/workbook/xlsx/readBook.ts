@@ -82,7 +82,16 @@ function read(bytes: Uint8Array, reading: Reading): ReadBook {
 export function readBook(bytes: Uint8Array, parse: ParseXml, words: OpenWords, knows: Knows = () => true): ReadBook {
   const taken = { cells: 0, characters: 0, ruled: 0, judged: 0 };
   try {
-    return read(bytes, { words, parse, knows, leftOut: new Set(), drawn: new Set(), names: new Map(), taken });
+    return read(bytes, {
+      words,
+      parse,
+      knows,
+      leftOut: new Set(),
+      drawn: new Set(),
+      names: new Map(),
+      ranges: new Map(),
+      taken,
+    });
   } catch (cause) {
     return { refusal: cause instanceof Refusal ? cause.message : words.damaged };
   }

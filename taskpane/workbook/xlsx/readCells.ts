@@ -56,8 +56,9 @@ function bookCell(cell: XmlElement, place: Place, formulas: Formulas, shared: Sh
   const { format, look, align, missing = [] } = shared.shown[whole(attribute(cell, 's')) ?? 0] ?? {};
   for (const one of missing) leftOut.add(one);
   if (isRich(cell, shared.rich)) leftOut.add('richText');
-  const { formula, spill, filled, kept } = formulas.read(cell, place);
+  const { formula, spill, fixed, filled, kept } = formulas.read(cell, place);
   const found = filled ? {} : boundText(cellValue(cell, shared.texts), reading);
+  if (found.value === '' && !formula && !kept) leftOut.add('emptyTexts');
   // A day that is written out is counted as the grid counts already.
   const isCounted = shared.days > 0 && attribute(cell, 't') !== 'd';
   const turned =
@@ -69,6 +70,7 @@ function bookCell(cell: XmlElement, place: Place, formulas: Formulas, shared: Sh
     ...turned,
     ...(formula ? { formula } : {}),
     ...(spill ? { spill } : {}),
+    ...(fixed ? { fixed } : {}),
     ...(kept ? { kept } : {}),
     ...(format ? { format } : {}),
     ...(look ? { look } : {}),

@@ -60,6 +60,7 @@ export function namesOf(workbook: XmlElement, sheets: readonly string[], reading
     place[name] = 'sheet' in meaning ? meaning.range : meaning.value;
     if (scope) scopes[name] = scope;
     reading.names.set(name.toLowerCase(), name);
+    if ('sheet' in meaning) reading.ranges.set(name.toLowerCase(), meaning.range);
   }
   return { ofSheet, values, scopes, kept };
 }

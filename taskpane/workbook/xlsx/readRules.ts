@@ -6,10 +6,12 @@ import type { Rows } from './readCells.js';
 import { formulaOf } from './readFormula.js';
 import type { OpenWords, Reading } from './reading.js';
 import { type Rectangle, rectanglesOf } from './readPlaces.js';
-import { attribute, childOf, childrenOf, whole, type XmlElement } from './readXml.js';
+import { attribute, childOf, childrenOf, unescaped, whole, type XmlElement } from './readXml.js';
 
 const LONGEST_MESSAGE = 255;
 const textIn = (element: XmlElement, name: string) => childOf(element, name)?.textContent?.trim() ?? '';
+
+const said = (rule: XmlElement, name: string): string => unescaped(attribute(rule, name) ?? '');
 
 function limitOf(rule: XmlElement): readonly [number, number] | undefined {
   const [one, other] = ['formula1', 'formula2'].map((name) => Number(textIn(rule, name) || Number.NaN));
@@ -32,7 +34,7 @@ function limitWords([least, most]: readonly [number, number], words: OpenWords):
 /** A rule for entries, where the grid knows its kind. */
 function validationOf(rule: XmlElement, { words }: Reading): Validation | undefined {
   const kind = attribute(rule, 'type');
-  const own = (attribute(rule, 'error') || attribute(rule, 'prompt') || '').slice(0, LONGEST_MESSAGE);
+  const own = (said(rule, 'error') || said(rule, 'prompt')).slice(0, LONGEST_MESSAGE);
   const [, listed] = /^"(.*)"$/s.exec(textIn(rule, 'formula1')) ?? [];
   if (kind === 'list' && listed !== undefined) {
     const of = listed.split(',').map((one) => one.trim().replaceAll('""', '"'));
@@ -59,7 +61,7 @@ export function addValidations(sheet: XmlElement, rows: Rows, reading: Reading):
   const { taken } = reading;
   for (const rule of rules.slice(0, LIMITS.rules)) {
     const validation = validationOf(rule, reading);
-    const note = attribute(rule, 'prompt') || undefined;
+    const note = said(rule, 'prompt') || undefined;
     const ruled = { ...(validation ? { validation } : {}), ...(note ? { note } : {}) };
     // A rule that allows anything only shows its note.
     if (!validation && (attribute(rule, 'type') ?? 'none') !== 'none') reading.leftOut.add('validations');

@@ -42,7 +42,7 @@ export function cellValue(cell: XmlElement, texts: readonly string[]): Pick<Book
   const text = childOf(cell, 'v')?.textContent ?? '';
   if (kind === 'e' && isError(text)) return { error: text };
   const value = contentOf(kind, text, cell, texts);
-  // An empty text is the answer of a formula, and nothing anywhere else.
-  const empty = value === '' && !(kind === 'str' && childOf(cell, 'f'));
+  // Text that a cell states is a text, be it empty; the empty answer of no formula is nothing.
+  const empty = value === '' && kind === 'str' && !childOf(cell, 'f');
   return value === null || empty ? {} : { value };
 }

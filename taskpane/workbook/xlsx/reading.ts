@@ -16,6 +16,8 @@ export interface Reading {
   readonly knows: Knows;
   /** The names that the grid uses, by the same in small letters. */
   readonly names: Map<string, string>;
+  /** The places of those that stand for cells, by the name in small letters. */
+  readonly ranges: Map<string, string>;
   /** The parts of charts that were taken, in small letters. */
   readonly drawn: Set<string>;
   /** What has been taken so far, held against the limits. */

@@ -15,13 +15,16 @@ function depthOf(tokens: readonly Token[]): number {
   return deepest;
 }
 
-/** Whether a range is larger than the grid can go through in a moment. Whole columns end where the sheet is used. */
+const isRows = (value: string): boolean => /\d:\$?\d+$/.test(value);
+
+/** Whether a range is larger than the grid can go through in a moment. Whole columns and rows end where the sheet does. */
 function isVast({ type, value }: Token): boolean {
   if (!type.startsWith('range')) return false;
   const area = rectangleOf(value.slice(value.lastIndexOf('!') + 1));
   if (!area) return false;
   const [height, width] = [area.bottom - area.top + 1, area.right - area.left + 1];
-  return width > LIMITS.columns || (type === 'range' && height * width > LIMITS.range);
+  if (type === 'range_beam') return isRows(value) ? height * LIMITS.columns > LIMITS.range : width > LIMITS.columns;
+  return width > LIMITS.columns || height * width > LIMITS.range;
 }
 
 /** Whether a part of a formula reads one of these names. */

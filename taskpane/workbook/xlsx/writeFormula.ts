@@ -21,10 +21,3 @@ export function formulaInFile(formula: string): string {
     return text;
   }
 }
-
-/** Whether a formula calculates with whole ranges, cell by cell, before it comes to its one answer. */
-export function worksOnRanges(formula: string): boolean {
-  const tokens = tokenize(formula.replace(/^=/, ''));
-  const operates = tokens.some(({ type, value }) => type === 'operator' && !/^[:,;(){}\s]+$/.test(value));
-  return operates && tokens.some(({ type, value }) => type.startsWith('range') && value.includes(':'));
-}

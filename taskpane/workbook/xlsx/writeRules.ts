@@ -12,6 +12,9 @@ interface Shared {
   readonly places: string[];
 }
 
+/** An attribute of the file is escaped anyway, but for what looks like the code of a character. */
+const inRule = (text: string | undefined) => text?.slice(0, MOST).replace(/_(?=x[0-9A-F]{4}_)/gi, '_x005F_');
+
 /** Cells with the same rule and the same note share one entry. */
 function ruled({ rows }: BookSheet): readonly Shared[] {
   const found = new Map<string, Shared>();
@@ -33,8 +36,8 @@ function validation({ cell: { validation: rule, note }, places }: Shared): strin
     allowBlank: 1,
     showInputMessage: note ? 1 : undefined,
     showErrorMessage: rule ? 1 : undefined,
-    error: rule?.message.slice(0, MOST),
-    prompt: note?.slice(0, MOST),
+    error: inRule(rule?.message),
+    prompt: inRule(note),
     sqref: places.join(' '),
   };
   if (rule?.kind === 'list' && rule.of)

@@ -1,31 +1,55 @@
 import { a1 } from '../../host/a1.js';
 import type { BookCell, BookSheet } from './book.js';
+import type { Ranges } from './formulaNodes.js';
+import { asOlder, withoutPick } from './plainFormula.js';
 import { widthInFile } from './width.js';
-import { formulaInFile, worksOnRanges } from './writeFormula.js';
+import { formulaInFile } from './writeFormula.js';
 import { fitsPages, pageParts } from './writePage.js';
 import { OFFICE } from './writeParts.js';
 import { rulesOf } from './writeRules.js';
 import { colour, type WrittenStyles } from './writeStyles.js';
-import { element, escaped, part } from './writeXml.js';
+import { element, escaped, escapedText, part } from './writeXml.js';
 
 const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 
 const textOf = (text: string, space = /^\s|\s$|\n/.test(text)) =>
-  element('t', { 'xml:space': space ? 'preserve' : undefined }, escaped(text));
+  element('t', { 'xml:space': space ? 'preserve' : undefined }, escapedText(text));
 
-function formulaOf({ formula, spill, kept }: BookCell, place: string): { xml: string; dynamic: boolean } {
-  if (formula === undefined) return { xml: kept === undefined ? '' : element('f', {}, escaped(kept)), dynamic: false };
-  const dynamic = spill !== undefined || worksOnRanges(formula);
-  const array = dynamic ? { t: 'array', ref: spill ?? place } : {};
-  return { xml: element('f', array, escaped(formulaInFile(formula))), dynamic };
+interface Place {
+  readonly row: number;
+  readonly column: number;
 }
 
-function cellOf(cell: BookCell, place: string, styles: WrittenStyles): string {
+/** What is the same for all cells of a workbook. */
+export interface Written {
+  readonly styles: WrittenStyles;
+  /** Names that stand for cells. */
+  readonly ranges: Ranges;
+}
+
+function formulaOf(cell: BookCell, { row, column }: Place, ranges: Ranges): { xml: string; dynamic: boolean } {
+  const { formula, spill, fixed, kept, error } = cell;
+  if (formula === undefined) return { xml: kept === undefined ? '' : element('f', {}, escaped(kept)), dynamic: false };
+  const text = formula.replace(/^=/, '');
+  const place = a1(row, column);
+  if (fixed) {
+    const { rows, columns } = fixed;
+    const one = rows * columns === 1;
+    const ref = one ? place : `${place}:${a1(row + rows - 1, column + columns - 1)}`;
+    const own = formulaInFile(one ? withoutPick(text) : text);
+    return { xml: element('f', { t: 'array', ref }, escaped(own)), dynamic: false };
+  }
+  const plain = spill === undefined && error !== '#SPILL!' ? asOlder(text, ranges) : undefined;
+  if (plain !== undefined) return { xml: element('f', {}, escaped(formulaInFile(plain))), dynamic: false };
+  return { xml: element('f', { t: 'array', ref: spill ?? place }, escaped(formulaInFile(text))), dynamic: true };
+}
+
+function cellOf(cell: BookCell, place: Place, { styles, ranges }: Written): string {
   const { value, formula } = cell;
   // No file has a place for what is no number; a spreadsheet shows this error for it.
   const error = cell.error ?? (typeof value === 'number' && !Number.isFinite(value) ? '#NUM!' : undefined);
-  const { xml, dynamic } = formulaOf(cell, place);
-  const shared = { r: place, s: styles.id(cell) || undefined, cm: dynamic ? 1 : undefined };
+  const { xml, dynamic } = formulaOf(cell, place, ranges);
+  const shared = { r: a1(place.row, place.column), s: styles.id(cell) || undefined, cm: dynamic ? 1 : undefined };
   if (error !== undefined) return element('c', { ...shared, t: 'e' }, xml, element('v', {}, escaped(error)));
   if (typeof value === 'number') return element('c', shared, xml, element('v', {}, String(value)));
   if (typeof value === 'boolean') return element('c', { ...shared, t: 'b' }, xml, element('v', {}, value ? '1' : '0'));
@@ -33,13 +57,13 @@ function cellOf(cell: BookCell, place: string, styles: WrittenStyles): string {
   // The text of a formula is its last answer; any other text stands in its cell, whatever its first character.
   return formula === undefined && cell.kept === undefined
     ? element('c', { ...shared, t: 'inlineStr' }, element('is', {}, textOf(value)))
-    : element('c', { ...shared, t: 'str' }, xml, element('v', {}, escaped(value)));
+    : element('c', { ...shared, t: 'str' }, xml, element('v', {}, escapedText(value)));
 }
 
-function rowsOf({ rows, heights = [] }: BookSheet, styles: WrittenStyles): string[] {
+function rowsOf({ rows, heights = [] }: BookSheet, written: Written): string[] {
   return Array.from({ length: Math.max(rows.length, heights.length) }, (_, r) => r).flatMap((r) => {
     const row = rows[r];
-    const cells = (row ?? []).flatMap((cell, c) => (cell ? [cellOf(cell, a1(r, c), styles)] : []));
+    const cells = (row ?? []).flatMap((cell, c) => (cell ? [cellOf(cell, { row: r, column: c }, written)] : []));
     const height = heights[r];
     const said = height === undefined ? {} : { ht: height, customHeight: 1 };
     return cells.length > 0 || height !== undefined ? [element('row', { r: r + 1, ...said }, ...cells)] : [];
@@ -70,7 +94,7 @@ function viewOf(sheet: BookSheet, shown: boolean): string {
 }
 
 /** One sheet of a workbook: cells, widths, rules, and a print one page wide. */
-export function sheetPart(sheet: BookSheet, styles: WrittenStyles, shown: boolean): string {
+export function sheetPart(sheet: BookSheet, written: Written, shown: boolean): string {
   const { widths, tab, charts = [] } = sheet;
   const drawn = charts.length > 0;
   const columns = widths.flatMap((width, column) =>
@@ -91,7 +115,7 @@ export function sheetPart(sheet: BookSheet, styles: WrittenStyles, shown: boolea
       element('sheetViews', {}, viewOf(sheet, shown)),
       element('sheetFormatPr', { defaultRowHeight: 15 }),
       columns.length > 0 ? element('cols', {}, ...columns) : '',
-      `<sheetData>${rowsOf(sheet, styles).join('')}</sheetData>`,
+      `<sheetData>${rowsOf(sheet, written).join('')}</sheetData>`,
       ...rulesOf(sheet),
       ...pageParts(sheet),
       drawn ? element('drawing', { 'r:id': 'rId1' }) : '',

@@ -24,7 +24,7 @@ export const formulas: Made = {
         formula('C2', '"a ""quoted"" "&A1&" & <b>"', 'a "quoted" 1 & <b>'),
         formula('C3', "'Größe & Menge'!A1+'It''s 2'!A1", 30),
         formula('C4', 'SUM(A:A)', 21),
-        formula('C5', 'SUM(1:1)-SUM(1:1)+COUNTA(A2:A3)', 2),
+        formula('C5', 'SUM(2:2)', -1239),
         formula('C6', 'A1&{"x","y"}', '1x'),
         formula('D1', 'DATE(2025,12,9)', 46000),
         formula('D2', '-A1', -1),
@@ -115,7 +115,10 @@ export const intersection: Made = {
             formula(`C${row}`, 'A:A+1', value + 1),
             formula(`D${row}`, 'amounts*3', value * 3),
             formula(`E${row}`, 'IF(amounts>3,"high","low")', value > 3 ? 'high' : 'low'),
-            formula(`F${row}`, '_xlfn.SINGLE($A$1:$A$6)+1', value + 1),
+            formula(`F${row}`, 'SUM(_xlfn.SINGLE($A$1:$A$6)*$A$1:$A$2)', value * 3, {
+              as: `t="array" ref="F${row}"`,
+              spills: true,
+            }),
           ];
         }),
         inline('A7', 'below'),

@@ -45,7 +45,9 @@ describe('a formula in a file', () => {
   });
 
   it('loses the marks of younger functions, but not those inside a text', () => {
-    expect(formula('_xlfn._xlws.SORT(_xlfn.LET(_xlpm.a,1,_xlpm.a))&amp;"_xlfn."')).toBe('=SORT(LET(a,1,a))&"_xlfn."');
+    expect(formula('SUM(_xlfn._xlws.SORT(_xlfn.LET(_xlpm.a,1,_xlpm.a)))&amp;"_xlfn."')).toBe(
+      '=SUM(SORT(LET(a,1,a)))&"_xlfn."',
+    );
   });
 
   it('keeps its last value beside it', () => {
@@ -103,7 +105,7 @@ describe('a formula in a file', () => {
         ),
       ],
     });
-    expect(found[0]?.[0]).toEqual({ formula: '=A5:B6*2', spill: 'A1:B2', value: 1 });
+    expect(found[0]?.[0]).toEqual({ formula: '=A5:B6*2', spill: 'A1:B2', fixed: { rows: 2, columns: 2 }, value: 1 });
     expect([found[0]?.[1], found[1]?.[0], found[1]?.[1]]).toEqual([undefined, undefined, undefined]);
     expect([found[0]?.[2], found[2]?.[0]]).toEqual([{ value: 9 }, { value: 5 }]);
   });

@@ -10,7 +10,7 @@ import { LIMITS } from '../../../taskpane/workbook/xlsx/limits.js';
 import { tooLarge } from '../../../taskpane/workbook/xlsx/tooLarge.js';
 import { writeBook } from '../../../taskpane/workbook/xlsx/writeBook.js';
 import { calculateCells, calculateWorkbook } from '../headless.js';
-import { cellsOf, opened, rows, words } from './handMade.js';
+import { cellsOf, opened, readOf, rows, words } from './handMade.js';
 
 const sheetPart = (book: Book) => strFromU8(unzipSync(writeBook(book))['xl/worksheets/sheet1.xml'] as Uint8Array);
 const book = (...cells: Book['sheets'][0]['rows']): Book => ({
@@ -45,6 +45,32 @@ describe('a value in a file', () => {
   it('is the empty answer of a formula, and the grid shows nothing there', () => {
     const cell = '<c r="A1" t="str"><f>IF(B1&gt;0,B1,"")</f><v></v></c>';
     expect(cellsOf({ sheets: [rows(cell)] })[0]?.[0]).toEqual({ formula: '=IF(B1>0,B1,"")', value: '' });
+  });
+
+  it('is what it says, whatever its format, and a text also where it reads like an error or is empty', async () => {
+    const styles = '<cellXfs><xf numFmtId="0"/><xf numFmtId="49"/></cellXfs>';
+    const cells = [
+      '<c r="A1" s="1"><v>5</v></c>',
+      '<c r="B1" t="inlineStr"><is><t>#N/A</t></is></c>',
+      '<c r="C1" t="inlineStr"><is><t/></is></c>',
+      '<c r="D1"><f>SUM(A1)</f></c><c r="E1"><f>ISTEXT(B1)</f></c><c r="F1"><f>DATE(2025,12,9)</f></c>',
+    ];
+    const { book: read, leftOut } = opened({ sheets: [rows(cells.join(''))], styles });
+    expect(leftOut).toEqual([words.parts.emptyTexts]);
+    const sheet = await calculateWorkbook(gridOfBook(read));
+    onTestFinished(() => sheet.dispose());
+    expect(['A1', 'B1', 'D1', 'E1', 'F1'].map((place) => sheet.at(place).value)).toEqual([5, '#N/A', 5, true, 46000]);
+    const part = sheetPart(bookOfGrid(sheet.grid));
+    expect(part).toContain('<c r="B1" t="inlineStr"><is><t>#N/A</t></is></c><c r="C1" t="inlineStr"><is><t/></is></c>');
+    // A day without a format is a number there, and no format is added.
+    expect(part).toContain('<c r="F1"><f>DATE(2025,12,9)</f><v>46000</v></c>');
+  });
+
+  it('keeps returns, and letters that look like the code of one', () => {
+    for (const value of ['a\r\nb', '\r', '_x000D_', '_x005F_', 'tab\tand _x41_']) {
+      const { book: read } = readOf(writeBook(book([{ value, note: value }])));
+      expect(read.sheets[0]?.rows[0]?.[0]).toEqual({ value, note: value });
+    }
   });
 
   it('is an error again after opening and saving', async () => {

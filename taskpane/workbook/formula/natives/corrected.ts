@@ -5,8 +5,13 @@ import type { FunctionClass } from './engineClass.js';
 import { Eomonth } from './eomonth.js';
 import { IsoWeek } from './isoWeek.js';
 import { nearest } from './search.js';
+import { Single } from './single.js';
 import { SumProduct } from './sumProduct.js';
 import { WorkdayInternational } from './weekday.js';
+
+/** Functions of the file format that the engine has not. */
+const addedFunctions: [FunctionClass, string][] = [[Single, 'SINGLE']];
+export const ADDED: ReadonlySet<string> = new Set(addedFunctions.map(([, name]) => name));
 
 /**
  * Functions of the engine that answer wrongly without a word, in their corrected form. Each file says what was asked, what
@@ -23,4 +28,5 @@ export const correctedFunctions = (): [FunctionClass, string][] => [
   [nearest('MATCH'), 'MATCH'],
   [nearest('XMATCH'), 'XMATCH'],
   [nearest('XLOOKUP'), 'XLOOKUP'],
+  ...addedFunctions,
 ];
