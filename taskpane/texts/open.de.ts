@@ -5,7 +5,7 @@ const figure = (value: number) => value.toLocaleString('de-DE', { maximumSignifi
 /** The words for opening an .xlsx file, in German. */
 export const open: Texts['open'] = {
   button: '.xlsx öffnen',
-  busy: 'Wird gelesen …',
+  stop: 'Lesen abbrechen',
   title: (file) => `${file} öffnen?`,
   confirm: 'Öffnen',
   question:

@@ -3,7 +3,7 @@ const figure = (value: number) => value.toLocaleString('en-GB', { maximumSignifi
 /** The words for opening an .xlsx file, in English. */
 export const open = {
   button: 'Open .xlsx',
-  busy: 'Reading…',
+  stop: 'Stop reading',
   title: (file: string) => `Open ${file}?`,
   confirm: 'Open',
   question:

@@ -148,3 +148,27 @@ describe('opening an .xlsx file', () => {
     await expect.poll(() => workbook.selected()).toContain('300');
   });
 });
+
+describe('a large file', () => {
+  /** A hundred thousand formulas: several seconds of reading. */
+  const line = Array.from({ length: 20 }, (_, column) => `<c><f>ROW()*${column}+1</f><v>1</v></c>`).join('');
+  const large = () =>
+    zipped(partsOf({ sheets: [rows(...Array.from({ length: 5000 }, () => line))], names: ['Large'] }));
+
+  it('is read while the page answers, and reading it can be stopped', async () => {
+    const { page } = workbook;
+    await workbook.saved();
+    await choose('large.xlsx', large());
+    await page.getByRole('button', { name: words.stop }).click();
+    await page.getByRole('button', { name: words.button }).waitFor();
+    await choose('large.xlsx', large());
+    // The page takes keys and calculates while the file is read.
+    await workbook.addSheet();
+    await workbook.enter('A1', '=40+2');
+    await expect.poll(() => workbook.selected()).toContain('Value42');
+    await page.getByRole('dialog', { name: words.title('large.xlsx') }).waitFor();
+    await workbook.confirm(en.workbook.cancel);
+    expect(await workbook.tabs()).toEqual(['Dosing', 'Sheet 1']);
+    expect(await workbook.notice()).toBe('');
+  });
+});

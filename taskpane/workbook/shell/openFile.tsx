@@ -1,7 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { Dialog } from './dialog.js';
 import { useDrop } from './drop.js';
-import type { ReadFile } from './readFile.js';
+import { type ReadFile, readFile } from './readFile.js';
 import type { Store } from './state.js';
 import { useWords } from './words.js';
 
@@ -15,7 +15,7 @@ interface Props {
 /** The button that opens an .xlsx file, and the question before it takes this workbook's place. */
 export function OpenFile({ store, ready, onOpen }: Props) {
   const { open: words } = useWords();
-  const [busy, setBusy] = useState(false);
+  const [reading, setReading] = useState<AbortController>();
   const [read, setRead] = useState<ReadFile>();
   const field = useRef<HTMLInputElement>(null);
   useDrop((file) => {
@@ -24,18 +24,17 @@ export function OpenFile({ store, ready, onOpen }: Props) {
 
   async function choose(file: File | undefined) {
     if (field.current) field.current.value = '';
-    if (!file || busy) return;
-    setBusy(true);
+    if (!file || reading) return;
+    const stop = new AbortController();
+    setReading(stop);
     try {
-      // The reader is needed by few and loaded with the first file.
-      const { readFile } = await import(/* webpackChunkName: "xlsx-read" */ './readFile.js');
-      const answer = await readFile(file, words);
+      const answer = await readFile(file, words, stop.signal);
       if ('refusal' in answer) store.tell(words.refused(file.name, answer.refusal));
       else setRead(answer);
     } catch {
-      store.tell(words.refused(file.name, words.damaged));
+      if (!stop.signal.aborted) store.tell(words.refused(file.name, words.damaged));
     } finally {
-      setBusy(false);
+      setReading(undefined);
     }
   }
   const open = (file: ReadFile) => onOpen(file).catch(() => store.tell(words.storage));
@@ -49,8 +48,8 @@ export function OpenFile({ store, ready, onOpen }: Props) {
         aria-label={words.button}
         onChange={({ currentTarget }) => void choose(currentTarget.files?.[0])}
       />
-      <button type="button" disabled={!ready || busy} onClick={() => field.current?.click()}>
-        {busy ? words.busy : words.button}
+      <button type="button" disabled={!ready} onClick={() => (reading ? reading.abort() : field.current?.click())}>
+        {reading ? words.stop : words.button}
       </button>
       {read && (
         <Dialog

@@ -1,10 +1,6 @@
 import type { IWorkbookData } from '../engine/core.js';
-import { knowsFunction } from '../formula/known.js';
-import { gridOfBook } from '../grid/ofBook.js';
 import { LIMITS, megabytes } from '../xlsx/limits.js';
-import { readBook } from '../xlsx/readBook.js';
 import type { OpenWords } from '../xlsx/reading.js';
-import type { XmlElement } from '../xlsx/readXml.js';
 
 export interface ReadFile {
   readonly name: string;
@@ -15,19 +11,31 @@ export interface ReadFile {
   readonly notice: string;
 }
 
-/** A page's parser builds no page from a file: nothing in it is loaded, run or shown. */
-function parse(text: string): XmlElement | undefined {
-  const document = new DOMParser().parseFromString(text, 'application/xml');
-  return document.querySelector('parsererror') ? undefined : document.documentElement;
+export type ReadAnswer = ReadFile | { readonly refusal: string };
+
+export interface ToRead {
+  readonly file: File;
+  /** Of the sentences. */
+  readonly language: string;
 }
 
-/** What is in a file that someone chose, or why it cannot be opened. */
-export async function readFile(file: File, words: OpenWords): Promise<ReadFile | { readonly refusal: string }> {
+/**
+ * What is in a file that someone chose, or why it cannot be opened. A thread of its own reads it, so that the page
+ * answers meanwhile, and ends with `stop`.
+ */
+export function readFile(file: File, words: OpenWords, stop: AbortSignal): Promise<ReadAnswer> {
   // A file that is far too large is not even brought into memory.
-  if (file.size > LIMITS.packed) return { refusal: words.packed(megabytes(file.size), megabytes(LIMITS.packed)) };
-  const read = readBook(new Uint8Array(await file.arrayBuffer()), parse, words, knowsFunction);
-  if ('refusal' in read) return read;
-  const leftOut = read.leftOut.length > 0 ? words.leftOut(read.leftOut.join('; ')) : undefined;
-  const notice = [words.opened(file.name), leftOut].filter(Boolean).join(' ');
-  return { name: file.name, workbook: gridOfBook(read.book), leftOut, notice };
+  if (file.size > LIMITS.packed)
+    return Promise.resolve({ refusal: words.packed(megabytes(file.size), megabytes(LIMITS.packed)) });
+  const thread = new Worker(new URL('./readThread.js', import.meta.url), { name: 'reading' });
+  const answer = new Promise<ReadAnswer>((resolve, reject) => {
+    thread.onmessage = ({ data }) => resolve(data);
+    thread.onerror = (event) => {
+      event.preventDefault();
+      reject(new Error(event.message));
+    };
+    stop.addEventListener('abort', () => reject(stop.reason));
+  });
+  thread.postMessage({ file, language: navigator.language } satisfies ToRead);
+  return answer.finally(() => thread.terminate());
 }

@@ -1,10 +1,9 @@
-import { DOMParser } from '@xmldom/xmldom';
 import { strToU8, zipSync } from 'fflate';
 import { en } from '../../../taskpane/texts/en.js';
 import { knowsFunction } from '../../../taskpane/workbook/formula/known.js';
 import type { Book, BookCell } from '../../../taskpane/workbook/xlsx/book.js';
+import { parseXml } from '../../../taskpane/workbook/xlsx/leanXml.js';
 import { readBook } from '../../../taskpane/workbook/xlsx/readBook.js';
-import type { XmlElement } from '../../../taskpane/workbook/xlsx/readXml.js';
 
 export const words = en.open;
 
@@ -69,18 +68,11 @@ export function partsOf({
 export const zipped = (parts: TextParts, level: 0 | 6 = 6): Uint8Array =>
   zipSync(Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, strToU8(text)])), { level });
 
-export const parse = (text: string): XmlElement | null =>
-  new DOMParser({
-    onError: (level, message) => {
-      if (level !== 'warning') throw new Error(message);
-    },
-  }).parseFromString(text, 'text/xml').documentElement as XmlElement | null;
-
-export const readParts = (parts: TextParts) => readBook(zipped(parts), parse, words, knowsFunction);
+export const readParts = (parts: TextParts) => readBook(zipped(parts), parseXml, words, knowsFunction);
 
 /** What is in the bytes of a file that has to be readable. */
 export function readOf(bytes: Uint8Array): { book: Book; leftOut: readonly string[] } {
-  const read = readBook(bytes, parse, words, knowsFunction);
+  const read = readBook(bytes, parseXml, words, knowsFunction);
   if ('refusal' in read) throw new Error(read.refusal);
   return read;
 }

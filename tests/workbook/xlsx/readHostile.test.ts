@@ -1,10 +1,11 @@
 import { strToU8 } from 'fflate';
 import { describe, expect, it } from 'vitest';
+import { parseXml } from '../../../taskpane/workbook/xlsx/leanXml.js';
 import { LIMITS } from '../../../taskpane/workbook/xlsx/limits.js';
 import { readBook } from '../../../taskpane/workbook/xlsx/readBook.js';
-import { opened, parse, partsOf, readParts, relations, rows, words, zipped } from './handMade.js';
+import { opened, partsOf, readParts, relations, rows, words, zipped } from './handMade.js';
 
-const read = (bytes: Uint8Array) => readBook(bytes, parse, words);
+const read = (bytes: Uint8Array) => readBook(bytes, parseXml, words);
 const plain = partsOf({ sheets: [rows('<c r="A1"><v>1</v></c>')] });
 const refusalOf = (answer: ReturnType<typeof read>) => ('refusal' in answer ? answer.refusal : 'opened');
 

@@ -1,11 +1,12 @@
 import { strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
+import { parseXml } from '../../../taskpane/workbook/xlsx/leanXml.js';
 import { LIMITS } from '../../../taskpane/workbook/xlsx/limits.js';
 import { readBook } from '../../../taskpane/workbook/xlsx/readBook.js';
-import { parse, partsOf, readParts, rows, words, zipped } from './handMade.js';
+import { partsOf, readParts, rows, words, zipped } from './handMade.js';
 
 const plain = partsOf({ sheets: [rows('<c r="A1"><v>1</v></c>')] });
-const read = (bytes: Uint8Array) => readBook(bytes, parse, words);
+const read = (bytes: Uint8Array) => readBook(bytes, parseXml, words);
 const refusalOf = (answer: ReturnType<typeof read>) => ('refusal' in answer ? answer.refusal : 'opened');
 
 /** Letters that cannot be packed to few bytes; the same on every run. */
