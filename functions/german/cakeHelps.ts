@@ -154,4 +154,16 @@ export const cakeHelps: Readonly<Record<string, string>> = {
     'Trocken und in der Auflage nicht gezählt: was auf runder Stützschicht unter dem Kuchen liegt und ihn weiter macht. Sein eigener Druckabfall gehört zum Filtermittel.',
   'Of the runs that the permeabilities were fitted on; 0 (as is a blank cell) where you do not say.':
     'Der Läufe, an die die Permeabilitäten angepasst wurden; 0 (wie eine leere Zelle), wenn Sie nichts angeben.',
+  'Name of the powder of each run, in the order of the runs; the second that appears is compared with the first.':
+    'Name des Pulvers jedes Laufs, in der Folge der Läufe; das zweite, das vorkommt, wird mit dem ersten verglichen.',
+  'One figure of each run, such as its rise or cake resistance (FITRUN, FITCAKES), all in one unit.':
+    'Ein Wert je Lauf, etwa sein Anstieg oder Kuchenwiderstand (FITRUN, FITCAKES), alle in einer Einheit.',
+  'What would change the decision: smaller differences count as none.':
+    'Was die Entscheidung ändern würde: Kleinere Unterschiede zählen als keine.',
+  'Between the rises or resistances of both powders, as a share of the old one’s. Write 10 % or 0.1.':
+    'Zwischen den Anstiegen oder Widerständen beider Pulver, als Anteil vom alten. 10 % oder 0,1 schreiben.',
+  'Standard deviation of one powder’s runs as a share of their mean: from your own past runs (COMPARERUNS).':
+    'Standardabweichung der Läufe eines Pulvers als Anteil ihres Mittels: aus eigenen früheren Läufen (COMPARERUNS).',
+  'Share of such trials that would show the difference, if it is there.':
+    'Anteil solcher Versuche, die den Unterschied zeigen würden, wenn es ihn gibt.',
 };

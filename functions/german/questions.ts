@@ -103,4 +103,8 @@ export const questions: Readonly<Record<string, string>> = {
     'Wie kompressibel ist mein Kuchen nach dem Protokoll eines Laufs?',
   'How compressible are the cakes of all my runs together?':
     'Wie kompressibel sind die Kuchen aller meiner Läufe zusammen?',
+  'Is the new powder really better, or do runs just differ?':
+    'Ist das neue Pulver wirklich besser, oder unterscheiden sich Läufe eben?',
+  'How many runs, and in which order, to see a difference of so many percent?':
+    'Wie viele Läufe, in welcher Folge, um einen Unterschied von so viel Prozent zu erkennen?',
 };

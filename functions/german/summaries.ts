@@ -129,4 +129,8 @@ export const summaries: Readonly<Record<string, string>> = {
     'Widerstand bei 1 bar und Kompressibilität des Kuchens aus dem Protokoll eines Laufs bei gleichbleibendem Durchfluss.',
   'One compressibility for the cakes of several run logs, and each run’s resistance at 1 bar.':
     'Eine Kompressibilität für die Kuchen mehrerer Laufprotokolle, und der Widerstand jedes Laufs bei 1 bar.',
+  'Whether repeated runs of two powders differ, by how much, and how many more runs would settle it.':
+    'Ob sich wiederholte Läufe zweier Pulver unterscheiden, um wie viel, und wie viele weitere Läufe es klären würden.',
+  'How many runs of an old and a new powder a trial takes, in which order, and what it shows after each pair.':
+    'Wie viele Läufe mit altem und neuem Pulver ein Versuch braucht, in welcher Folge, und was er nach jedem Paar zeigt.',
 };

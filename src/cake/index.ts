@@ -3,6 +3,7 @@ import { beerViscosity } from './beerViscosity.js';
 import { cakePermeability } from './cakePermeability.js';
 import { cakePressure } from './cakePressure.js';
 import { cakeResistance } from './cakeResistance.js';
+import { compareRuns } from './compareRuns.js';
 import { feedRise } from './feedRise.js';
 import { fitCake } from './fitCake.js';
 import { fitCakes } from './fitCakes.js';
@@ -14,6 +15,7 @@ import { mixPermeability } from './mixPermeability.js';
 import { partPermeability } from './partPermeability.js';
 import { riseRate } from './riseRate.js';
 import { testPermeability } from './testPermeability.js';
+import { trialPlan } from './trialPlan.js';
 import { waterDensity } from './waterDensity.js';
 import { waterViscosity } from './waterViscosity.js';
 
@@ -38,5 +40,7 @@ export const cakeFamily: Family = {
     fitCompression,
     fitFeed,
     feedRise,
+    compareRuns,
+    trialPlan,
   ],
 };

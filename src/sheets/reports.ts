@@ -1,6 +1,8 @@
+import { fitRun } from '../cake/fitRun.js';
 import type { Calculation } from '../core/calculation.js';
 import type { Fields, Output } from '../core/output.js';
 import type { Unit } from '../core/units.js';
+import { errorFields } from '../errors/errorFields.js';
 import { finerFormatOf, formatOf, shownUnit, text } from './cells.js';
 import type { Columns } from './columns.js';
 import { columnOf, inEachRow } from './formula.js';
@@ -18,9 +20,14 @@ const fieldsOf = ({ id, output }: Calculation, kind: Output['kind']): Fields => 
   return output.fields;
 };
 
-/** Without a unit a figure is a count, or the share of scatter that a line explains. */
-const formatOfField = (label: string, unit: Unit): string =>
-  unit === '' ? (label === 'R²' ? '0.0000' : '0') : formatOf(unit);
+/** Figures without a unit that are no counts. */
+const PLAIN: Readonly<Record<string, string>> = {
+  [fitRun.output.fields.rSquared.label]: '0.0000',
+  [errorFields.autocorrelation.label]: '0.00',
+  [errorFields.times.label]: '0.00',
+};
+
+const formatOfField = (label: string, unit: Unit): string => (unit === '' ? (PLAIN[label] ?? '0') : formatOf(unit));
 
 /** The rows of a report as a sheet shows them: label and unit apart, a standard error in a row of its own. */
 export const reportRows = (calculation: Calculation): readonly ReportRow[] =>

@@ -9,6 +9,7 @@ import { fitLines, runLines } from './trial/fitLines.js';
 import { columns } from './trial/lines.js';
 import { logLines } from './trial/logLines.js';
 import { bestFeedLines } from './trial/planOfTrial.js';
+import { repeatLines } from './trial/repeatLines.js';
 import { answerLines, verdictLines } from './trial/verdictLines.js';
 
 const whereToPaste: Line = {
@@ -26,7 +27,7 @@ export const trial = layOut(
     key: 'trial',
     name: 'Trial log',
     summary:
-      'Two run logs side by side, old powder and new: fits, verdict with its uncertainty, and the best body feed.',
+      'Repeated runs of old powder and new with their verdict, two run logs side by side with fits, and the best body feed.',
     // What FITRUN says of a log's first point is longer than any figure.
     widths: [...widthsOf(columns, 20), 12, 12, ...Array.from({ length: 6 }, () => 11)],
     headerRows: 5,
@@ -40,6 +41,7 @@ export const trial = layOut(
     whereToPaste,
     columnTitles(columns),
     ...answerLines,
+    ...repeatLines,
     ...runLines,
     { cells: () => [] },
     ...fitLines,
@@ -50,7 +52,9 @@ export const trial = layOut(
     note(
       'Change one thing at a time: with another beer or another flow in the second run the verdict is about that, too.',
     ),
-    note('One run of each kind tells noise of the gauge, not how runs differ from day to day. Repeat both, in turn.'),
+    note(
+      'One run of each kind tells noise of the gauge, not how runs differ from day to day: the verdict waits for repeated runs.',
+    ),
     note('Permeabilities come as a set from these trials: do not mix them with figures of another origin.'),
     caution(CAUTIONS.pressure),
     caution(CAUTIONS.dust),

@@ -1,5 +1,6 @@
 import { cakeFitChecks } from './cake-fits.js';
 import { cakeRiseChecks } from './cake-rises.js';
+import { cakeRunChecks } from './cake-runs.js';
 import { cakeWaterChecks } from './cake-water.js';
 import type { PublishedCheck } from './check.js';
 import { costChecks } from './cost.js';
@@ -19,6 +20,7 @@ export const CHECKS: readonly PublishedCheck[] = [
   ...cakeWaterChecks,
   ...cakeFitChecks,
   ...cakeRiseChecks,
+  ...cakeRunChecks,
   ...nistChecks,
   ...planChecks,
   ...costChecks,

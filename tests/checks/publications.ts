@@ -16,6 +16,7 @@ export const PUBLICATIONS: readonly (readonly [title: string, ...beginnings: rea
   ['NIST Statistical Reference Datasets, Norris', 'NIST'],
   ['Ahmed, Reservoir Engineering Handbook', 'Ahmed'],
   ['Oil Well Testing Handbook', 'Oil Well'],
+  ['Student 1908, sleep data, as in R’s documentation of t.test', 'Student, Biometrika'],
   ['Hendricks, Fundamentals of Water Treatment Unit Processes, 2011', 'Hendricks'],
   ['Drinking-water rules of Minnesota, 4720.3950', 'drinking-water rules'],
   ['Unit database of Debian units 2.22', 'unit database'],

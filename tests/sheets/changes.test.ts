@@ -3,7 +3,7 @@ import { dosing } from '../../src/sheets/dosing.js';
 import { OFFERS } from '../../src/sheets/quotes/offers.js';
 import { quotes } from '../../src/sheets/quotes.js';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
-import { FEED_TRIALS, NEW_LOG, OLD_LOG } from '../../src/sheets/trial/logs.js';
+import { FEED_TRIALS, NEW_LOG, OLD_LOG, REPEATED_RUNS } from '../../src/sheets/trial/logs.js';
 import { trial } from '../../src/sheets/trial.js';
 import { year } from '../../src/sheets/year.js';
 import { reportOf } from '../cake/log.js';
@@ -67,7 +67,8 @@ describe('a starter sheet whose figures are changed', () => {
     const bars = trial.names.newBars?.split(':')[0] ?? '';
     await book.enter(bars, 'stuck');
     expect(shown(trial.names.risePerHourVerdict)).toBe('#VALUE!');
-    expect(shown(`B${rowOf(trial, 'Rise')}`)).toBe('#VALUE!');
+    expect(shown(trial.names.powdersVerdict)).toBe('#VALUE!');
+    expect(shown(`B${rowOf(trial, 'Rise, two runs')}`)).toBe('#VALUE!');
   });
 
   it('warns of a shorter run when the body feed is not cut', async () => {
@@ -82,8 +83,17 @@ describe('a starter sheet whose figures are changed', () => {
     for (const [row, [, , bar = 0]] of OLD_LOG.entries()) {
       if (bar !== NEW_LOG[row]?.[2]) await book.enter(`F${first + row}`, bar);
     }
-    expect(shown(trial.names.risePerHourVerdict)).toBe('These logs cannot tell the two apart from noise.');
-    expect(shown(trial.names.risePerHourChance)).toBeCloseTo(1, 6);
+    expect(shown(trial.names.risePerHourVerdict)).toBe('These two logs cannot be told apart from noise.');
+    expect(shown(trial.names.risePerHourRatio)).toBeCloseTo(0, 6);
+  }, 30_000);
+
+  it('withholds the verdict on the powders while there is one run of each', async () => {
+    book = await calculateStarter(trial);
+    const [, first = ''] = /^A(\d+)/.exec(trial.names.repeatedPowders ?? '') ?? [];
+    for (const [run] of REPEATED_RUNS.entries()) {
+      for (const column of 'AB') await book.enter(`${column}${Number(first) + 2 + run}`, '');
+    }
+    expect(shown(trial.names.powdersVerdict)).toMatch(/^Withheld: there is one run of Old powder only/);
   }, 30_000);
 
   it('ranks nothing while an offer is refused, and all the others once it is emptied', async () => {

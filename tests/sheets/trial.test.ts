@@ -1,14 +1,15 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { compareRuns } from '../../src/cake/compareRuns.js';
 import { fitFeed } from '../../src/cake/fitFeed.js';
 import { fitRun } from '../../src/cake/fitRun.js';
 import { riseRate } from '../../src/cake/riseRate.js';
 import { bestFeed } from '../../src/plan/bestFeed.js';
 import { PLAN } from '../../src/plan/table.js';
-import { FEED_TRIALS, NEW_LOG, OLD_LOG } from '../../src/sheets/trial/logs.js';
+import { FEED_TRIALS, NEW_LOG, OLD_LOG, REPEATED_RUNS } from '../../src/sheets/trial/logs.js';
 import { trial } from '../../src/sheets/trial.js';
 import { figureOf, planOf, reportOf } from './library.js';
 import { type Shown, shown } from './shown.js';
-import { feedTrials, loggedRun, NOISE, trueRise, trueSolids } from './trialRuns.js';
+import { feedTrials, loggedRun, NOISE, repeatedRuns, trueRise, trueSolids } from './trialRuns.js';
 
 const LOGS = [OLD_LOG, NEW_LOG] as const;
 const column = (rows: readonly (readonly number[])[], index: number) => rows.map((row) => row[index] as number);
@@ -44,6 +45,7 @@ describe('the invented logs', () => {
     expect(OLD_LOG).toEqual(loggedRun(0));
     expect(NEW_LOG).toEqual(loggedRun(1));
     expect(FEED_TRIALS).toEqual(feedTrials());
+    expect(REPEATED_RUNS).toEqual(repeatedRuns());
   });
 
   it('are noisy, and nowhere further off than the noise reaches', () => {
@@ -101,21 +103,34 @@ describe('the trial log', () => {
     expect(line[last + 1] ?? '').toBe('');
   });
 
-  it('judges the difference against its standard error', () => {
+  it('judges the difference of both logs against what their readings leave open', () => {
     const [old, other] = [fitOf(0), fitOf(1)];
     const difference = (other['Rise bar/h'] as number) - (old['Rise bar/h'] as number);
-    const error = Math.hypot(
-      old['Rise, standard error bar/h'] as number,
-      other['Rise, standard error bar/h'] as number,
-    );
+    const reach = (fit: typeof old) =>
+      (fit['Rise, standard error bar/h'] as number) * (fit['Standard errors in 95 %'] as number);
     expect(sheet.named('risePerHourDifference')).toBeCloseTo(difference, 9);
-    expect(sheet.named('risePerHourUncertainty')).toBeCloseTo(error, 9);
-    expect(sheet.named('risePerHourRatio')).toBeCloseTo(Math.abs(difference) / error, 6);
-    expect(sheet.named('risePerHourChance')).toBeLessThan(1e-6);
+    expect(sheet.named('risePerHourReach')).toBeCloseTo(Math.hypot(reach(old), reach(other)), 9);
+    expect(sheet.named('risePerHourRatio')).toBeGreaterThan(1);
     const percent = Math.round((1000 * Math.abs(difference)) / (old['Rise bar/h'] as number)) / 10;
     const verdict = String(sheet.cell(trial.names.risePerHourVerdict ?? ''));
     expect(verdict).toContain(`rises slower by ${percent} %`);
-    expect(verdict).toContain('two standard errors');
+    expect(verdict).toContain('the repeated runs tell of the powders');
+  });
+
+  it('has the verdict of the repeated runs as its headline, the logged ones among them', () => {
+    const runs = [
+      ['Old powder', fitOf(0)['Rise bar/h'] as number],
+      ['New powder', fitOf(1)['Rise bar/h'] as number],
+      ...REPEATED_RUNS,
+    ] as const;
+    const report = reportOf(compareRuns, {
+      powders: runs.map(([powder]) => powder),
+      figures: runs.map(([, rise]) => rise),
+      worth: 0.1,
+    });
+    expect(sheet.cell(trial.names.powdersVerdict ?? '')).toBe(report.Verdict);
+    expect(report.Verdict).toMatch(/^New powder is lower by/);
+    expect(sheet.named('runsNeeded')).toBe(6);
   });
 
   it('takes the permeability of each stabiliser from its run, near the true one', () => {

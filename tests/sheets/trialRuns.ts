@@ -2,14 +2,17 @@ import { feedRise } from '../../src/cake/feedRise.js';
 import { cakeSolids } from '../../src/feed/cakeSolids.js';
 import { triangular } from '../../src/numerics/triangular.js';
 import { nowOf, proposedOf } from '../../src/sheets/scenario.js';
+import { columns } from '../../src/sheets/trial/lines.js';
 import { RUNS, TRIAL_FEEDS } from '../../src/sheets/trial/trialCase.js';
 import { figureOf } from './library.js';
 
 const rounded = (value: number, digits: number) => Number(value.toFixed(digits));
 
-/** Width of the noise on a pressure reading, bar, and on a trial’s rise, as a share: both reach half of it each way. */
-export const NOISE = { bar: 0.1, rise: 0.02 } as const;
-const SEEDS = { logs: [11, 12], trials: 13 } as const;
+/** Width of the noise on a pressure reading, bar, on a trial’s rise and from run to run, as shares: each reaches half of it each way. */
+export const NOISE = { bar: 0.1, rise: 0.02, run: 0.2 } as const;
+const SEEDS = { logs: [11, 12], trials: 13, repeated: 14 } as const;
+/** The runs after the two that were logged, in the order of TRIALPLAN. */
+const TURNS = [1, 0, 0, 1, 1, 0] as const;
 const MINUTES = 15;
 const READINGS = 34;
 const TRIAL_HOURS = 8;
@@ -63,5 +66,14 @@ export function feedTrials(): number[][] {
   return TRIAL_FEEDS.map((feed) => {
     const rise = figureOf(feedRise, { ...filter, ...permeabilities, dose: dryFeed(feed) });
     return [feed, rounded(rise * (1 + NOISE.rise * (next() - 0.5)), 4), TRIAL_HOURS];
+  });
+}
+
+/** Repeated runs as they would have been noted: powder, and rise in bar/h, which differs from run to run. */
+export function repeatedRuns(): (readonly [string, number])[] {
+  const next = triangular(SEEDS.repeated);
+  return TURNS.map((run) => {
+    const rise = trueRise(run) * (1 + NOISE.run * (next() - 0.5));
+    return [`${columns.figures[run]}`, rounded(rise, 4)];
   });
 }

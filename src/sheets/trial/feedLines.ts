@@ -1,12 +1,11 @@
 import { fitFeed } from '../../cake/fitFeed.js';
 import { partPermeability } from '../../cake/partPermeability.js';
 import { sameSolids } from '../../moisture/sameSolids.js';
-import { text } from '../cells.js';
 import { call } from '../formula.js';
 import { type At, gap, heading, type Line } from '../layout.js';
 import { reportLines } from '../reports.js';
 import { feedTable } from './feedTable.js';
-import { columns, computed } from './lines.js';
+import { columns, computed, withoutSecond } from './lines.js';
 
 const READ = ['trialDryFeeds', 'trialRises', 'oldFlux', 'oldViscosity', 'oldBeerSolids', 'trialDensity'] as const;
 const ON_CANDLE = ['trialRadius', 'trialDryPrecoat', 'trialHours'] as const;
@@ -81,14 +80,3 @@ export const feedLines: readonly Line[] = [
   ),
   gap,
 ];
-
-/** A report of one column keeps the sheet's columns: the second figure stays empty. */
-function withoutSecond(line: Line): Line {
-  return {
-    ...line,
-    cells: (at) => {
-      const [label, figure, unit, ...rest] = line.cells(at);
-      return [label, figure, text('', 'note'), unit, ...rest].filter((cell) => cell !== undefined);
-    },
-  };
-}

@@ -83,3 +83,13 @@ export const FEED_TRIALS: readonly (readonly number[])[] = [
   [140, 0.3098, 8],
   [170, 0.3101, 8],
 ];
+
+/** Runs after the two that were logged, in turn: powder, and rise in bar/h, which differs from run to run. Made in the same way. */
+export const REPEATED_RUNS: readonly (readonly [powder: string, rise: number])[] = [
+  ['New powder', 0.3661],
+  ['Old powder', 0.411],
+  ['Old powder', 0.4004],
+  ['New powder', 0.3453],
+  ['New powder', 0.3621],
+  ['Old powder', 0.396],
+];

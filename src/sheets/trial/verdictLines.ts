@@ -34,15 +34,16 @@ const COMPARED: readonly Compared[] = [
   },
 ];
 
-/** Differences of fewer standard errors than this are taken for noise. */
-const CLEAR = 2;
-
 const verdict = (at: At, { key, less, more }: Compared): string => {
-  const share = (of: string, times: number) => `ROUND(${times * 100}*${of}/${at(`fit.${key}.0`)},1)`;
+  const share = (of: string) => `ROUND(100*${of}/${at(`fit.${key}.0`)},1)`;
   const said = `IF(${at(`${key}Difference`)}<0,"${less}","${more}")`;
-  const size = `${share(`ABS(${at(`${key}Difference`)})`, 1)}&" %, give or take "&${share(at(`${key}Uncertainty`), CLEAR)}`;
-  return `=IF(${at(`${key}Ratio`)}<${CLEAR},"These logs cannot tell the two apart from noise.",${said}&" by "&${size}&" % (two standard errors).")`;
+  const size = `${share(`ABS(${at(`${key}Difference`)})`)}&" %, give or take "&${share(at(`${key}Reach`))}`;
+  return `=IF(${at(`${key}Ratio`)}<1,"These two logs cannot be told apart from noise.","In these two runs: "&${said}&" by "&${size}&" % (95 %). Runs of one powder differ, too: the repeated runs tell of the powders.")`;
 };
+
+/** What holds the truth in 95 % of logs, of one fit; at least as much as many readings have. */
+const reachOf = (at: At, key: string, run: 0 | 1): string =>
+  `(${at(`fit.${key}Error.${run}`)}*MAX(2,${at(`fit.times.${run}`)}))^2`;
 
 const comparison = (compared: Compared): readonly Line[] => {
   const { key, what, unit, digits } = compared;
@@ -56,31 +57,24 @@ const comparison = (compared: Compared): readonly Line[] => {
       digits,
     ),
     computed(
-      ['', `${key}Uncertainty`],
-      'Standard error of the difference',
-      (at) => `=SQRT(${at(`fit.${key}Error.0`)}^2+${at(`fit.${key}Error.1`)}^2)`,
+      ['', `${key}Reach`],
+      'What the readings leave open, 95 %',
+      (at) => `=SQRT(${reachOf(at, key, 0)}+${reachOf(at, key, 1)})`,
       unit,
-      'root of the sum of the squares of both standard errors: the runs are independent',
+      'root of the sum of the squares of both standard errors, each times Standard errors in 95 %: the runs are independent',
       digits,
     ),
     computed(
       ['', `${key}Ratio`],
-      'Difference in standard errors',
-      (at) => `=ABS(${at(`${key}Difference`)})/${at(`${key}Uncertainty`)}`,
+      'Difference over what the readings leave open',
+      (at) => `=ABS(${at(`${key}Difference`)})/${at(`${key}Reach`)}`,
       '',
-      `below ${CLEAR} it may well be noise`,
+      'below 1 it may well be noise of the gauge; above, these two runs differ, whatever the reason',
       1,
-    ),
-    computed(
-      ['', `${key}Chance`],
-      'Chance that noise alone makes as much',
-      (at) => `=2*(1-NORM.S.DIST(${at(`${key}Ratio`)},TRUE))`,
-      'fraction',
-      'normal distribution, both sides; too small where readings lie close together',
     ),
     {
       marks: { [`${key}Verdict`]: { column: 1 } },
-      cells: (at) => [text('Verdict', 'label'), { formula: verdict(at, compared), style: 'heading' }],
+      cells: (at) => [text('These two runs', 'label'), { formula: verdict(at, compared), style: 'heading' }],
     },
   ];
 };
@@ -96,17 +90,24 @@ const bestFeedAnswer: Line = {
   ],
 };
 
+/** What the trial comes to: the powders, by their repeated runs. */
+const powdersAnswer: Line = {
+  marks: { powdersVerdict: { column: 1 } },
+  cells: (at) => [text('Pressure rise', 'label'), { formula: `=${at('runs.verdict.0')}`, style: 'heading' }],
+};
+
 export const answerLines: readonly Line[] = answer([
+  powdersAnswer,
   ...COMPARED.map(
     ({ key, what }): Line => ({
-      cells: (at) => [text(what, 'label'), { formula: `=${at(`${key}Verdict`)}`, style: 'heading' }],
+      cells: (at) => [text(`${what}, two runs`, 'label'), { formula: `=${at(`${key}Verdict`)}`, style: 'heading' }],
     }),
   ),
   bestFeedAnswer,
 ]);
 
 export const verdictLines: readonly Line[] = [
-  heading('Verdict on the new powder'),
+  heading('How the two logged runs differ'),
   ...COMPARED.flatMap(comparison),
   gap,
 ];
