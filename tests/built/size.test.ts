@@ -10,9 +10,9 @@ const scripts = readdirSync(dist).filter((name) => /^pane\.(?:.+\.)?js$/.test(na
 const isText = (name: string): boolean => name.startsWith('pane.texts-');
 
 describe('the built pane', () => {
-  it('starts with less than 80 KiB of code, gzipped, the calculation library in it and texts apart', () => {
+  it('starts with less than 100 KiB of code, gzipped, the calculation library in it and texts apart', () => {
     expect(gzipped('pane.js')).toBeGreaterThan(10 * KIB);
-    expect(gzipped('pane.js')).toBeLessThan(80 * KIB);
+    expect(gzipped('pane.js')).toBeLessThan(100 * KIB);
   });
 
   it('loads no more than 80 KiB later, for formulas, pictures and the other tabs', () => {
