@@ -1,62 +1,72 @@
 import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { createContext, runInContext } from 'node:vm';
 import type { Metadata } from '../../functions/metadata.js';
+import { bridgeTo } from './bridge.js';
 
-/** The error class of the worksheet host, as its documents describe it. */
-class HostError {
-  constructor(
-    readonly code: string,
-    readonly message?: string,
-  ) {}
-}
+const read = (file: string | URL): string => readFileSync(file, 'utf8');
+const built = (name: string): string => read(new URL(`../../dist/${name}`, import.meta.url));
+const platform = read(createRequire(import.meta.url).resolve('@microsoft/office-js/dist/custom-functions-runtime.js'));
 
-type Bound = (...args: readonly unknown[]) => unknown;
+/** What the platform's runtime looks for in the page or engine that it is loaded into. */
+const surroundings = () => ({
+  console,
+  // It gathers answers for a while before it hands them over; here nothing else is to come.
+  setTimeout: (act: () => void) => setTimeout(act, 0),
+  clearTimeout,
+  document: {
+    readyState: 'complete',
+    addEventListener() {},
+    createElement: () => ({ setAttribute() {} }),
+    getElementsByTagName: (name: string) =>
+      name === 'script' ? [{ src: '/custom-functions-runtime.js', getAttribute() {} }] : [{ appendChild() {} }],
+  },
+  location: { search: '', href: '' },
+  navigator: { userAgent: '' },
+  history: {},
+  sessionStorage: { getItem: () => null, setItem() {} },
+});
 
 export interface Shown {
   /** What the cells show: numbers, texts, and errors as `{ error, message }`. */
   readonly cells: readonly (readonly unknown[])[];
 }
 
-const built = (name: string): string => readFileSync(new URL(`../../dist/${name}`, import.meta.url), 'utf8');
+const shown = (value: unknown): unknown => {
+  if (typeof value !== 'object' || value === null) return value;
+  const { type, code, message } = value as { type?: string; code?: string; message?: string };
+  return type === 'Error' ? { error: code, message } : value;
+};
 
 /**
- * A host like the worksheet's own runtime: it loads the built script into a bare global scope with no DOM, reads the
- * built metadata, marshals arguments as that says, and passes what comes back through JSON as the runtime does.
+ * The worksheet's own runtime, as it comes with office.js, with the built functions in it: what a host would ask through
+ * its bridge is asked here, and what it would write into cells is read from the answer.
  */
 export function startRuntime() {
-  const bound = new Map<string, Bound>();
-  const scope = createContext({
-    CustomFunctions: { Error: HostError, associate: (id: string, fn: Bound) => bound.set(id, fn) },
-  });
+  const { bridge, invoke } = bridgeTo();
+  const scope = createContext({ ...surroundings(), _richApiNativeBridge: bridge });
+  scope.window = scope;
+  runInContext(platform, scope, { filename: 'custom-functions-runtime.js' });
   runInContext(built('functions.js'), scope, { filename: 'functions.js' });
   const metadata = JSON.parse(built('functions.json')) as Metadata;
-
-  const marshal = (argument: unknown): unknown => {
-    if (argument === undefined || argument === null) return null;
-    return Array.isArray(argument) ? argument : [[argument]];
-  };
-
-  const shown = (value: unknown): unknown => {
-    if (value instanceof HostError) return { error: value.code, message: value.message };
-    return JSON.parse(JSON.stringify(value) ?? 'null') as unknown;
-  };
+  const { mappings } = (scope.CustomFunctions as { _association: { mappings: Record<string, unknown> } })._association;
 
   /** Calls a function by id; arguments are cells, ranges, or undefined for one left out. */
-  const call = (id: string, ...args: readonly unknown[]): Shown => {
-    const told = metadata.functions.find((one) => one.id === id);
-    const fn = bound.get(id);
-    if (!told || !fn) throw new Error(`The host knows no ${id}.`);
-    const marshalled = told.parameters.map((parameter, index) => {
-      if (args[index] === undefined && !parameter.optional)
+  async function call(id: string, ...args: readonly unknown[]): Promise<Shown> {
+    const told = metadata.functions.find((one) => one.id === id.toUpperCase());
+    const parameters = (told?.parameters ?? []).map((parameter, index) => {
+      const argument = args[index] ?? null;
+      if (argument === null && !parameter.optional)
         throw new Error(`The host refuses ${id} without ${parameter.name}.`);
-      return marshal(args[index]);
+      // Every parameter is declared as a matrix; one that is left out is nothing at all.
+      return argument === null || Array.isArray(argument) ? argument : [[argument]];
     });
-    const result = fn(...marshalled, { address: 'Sheet1!A1', functionName: id });
-    const matrix = Array.isArray(result) ? (result as unknown[][]) : [[result]];
+    const value = await invoke(id, parameters);
+    const matrix = (Array.isArray(value) ? value : [[value]]) as unknown[][];
     if (matrix.length === 0 || matrix.some((row) => row.length !== matrix[0]?.length))
       return { cells: [[{ error: '#CALC!' }]] };
     return { cells: matrix.map((row) => row.map(shown)) };
-  };
+  }
 
-  return { call, metadata, associated: [...bound.keys()] };
+  return { call, metadata, associated: Object.keys(mappings) };
 }
