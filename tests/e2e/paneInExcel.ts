@@ -1,12 +1,8 @@
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { expect, inject } from 'vitest';
-import { blankSheet } from '../pane/blankSheet.js';
-import { collection } from '../pane/collection.js';
 import type { FakeBook } from '../pane/fakeBook.js';
 import { fakeExcel } from '../pane/fakeExcel.js';
-import { fakeRange } from '../pane/fakeRange.js';
-import { loadable } from '../pane/loadable.js';
-import { recorded } from '../pane/recorded.js';
+import { fakeParts } from '../pane/fakeParts.js';
 import { connect } from './browser.js';
 
 declare global {
@@ -17,7 +13,7 @@ declare global {
 
 /** Stands in for office.js: the fake workbook, and just enough for the worksheet functions to register. */
 const officeScript = (language: string) => `
-  const { book, Excel, Office } = (${fakeExcel})({ loadable: ${loadable}, fakeRange: ${fakeRange}, collection: ${collection}, recorded: ${recorded}, blankSheet: ${blankSheet} });
+  const { book, Excel, Office } = (${fakeExcel})({ ${Object.entries(fakeParts).map((part) => part.join(': '))} });
   Office.context.contentLanguage = ${JSON.stringify(language)};
   Object.assign(window, { book, Excel, Office, CustomFunctions: { associate() {}, Error: class {} } });
 `;

@@ -1,3 +1,5 @@
+import type { Bridge } from './surroundings.js';
+
 /** How a parameter may be handed over: error cells as the runtime's own class, and values with a type of their own. */
 const ALLOW_ERRORS = 4;
 const ALLOW_RICH_DATA = 8;
@@ -33,11 +35,11 @@ const rich = (value: unknown): unknown =>
 export function bridgeTo() {
   const waiting = new Map<number, (answer: Answer) => void>();
   let last = 0;
-  const bridge = {
-    onMessageFromHost: (_: string): void => {
+  const bridge: Bridge = {
+    onMessageFromHost: () => {
       throw new Error('The runtime has not put in its handler.');
     },
-    sendMessageToHost(text: string): void {
+    sendMessageToHost(text) {
       const { id, message } = JSON.parse(text) as Request;
       const { Actions: actions } = message.body;
       for (const { Name: name, ArgumentInfo: info } of actions) {

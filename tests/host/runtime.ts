@@ -1,31 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { createContext, runInContext } from 'node:vm';
 import type { Metadata } from '../../functions/metadata.js';
 import { bridgeTo } from './bridge.js';
+import { platformFile, surroundings } from './surroundings.js';
 
-const read = (file: string | URL): string => readFileSync(file, 'utf8');
-const built = (name: string): string => read(new URL(`../../dist/${name}`, import.meta.url));
-const platform = read(createRequire(import.meta.url).resolve('@microsoft/office-js/dist/custom-functions-runtime.js'));
-
-/** What the platform's runtime looks for in the page or engine that it is loaded into. */
-const surroundings = () => ({
-  console,
-  // It gathers answers for a while before it hands them over; here nothing else is to come.
-  setTimeout: (act: () => void) => setTimeout(act, 0),
-  clearTimeout,
-  document: {
-    readyState: 'complete',
-    addEventListener() {},
-    createElement: () => ({ setAttribute() {} }),
-    getElementsByTagName: (name: string) =>
-      name === 'script' ? [{ src: '/custom-functions-runtime.js', getAttribute() {} }] : [{ appendChild() {} }],
-  },
-  location: { search: '', href: '' },
-  navigator: { userAgent: '' },
-  history: {},
-  sessionStorage: { getItem: () => null, setItem() {} },
-});
+const built = (name: string): string => readFileSync(new URL(`../../dist/${name}`, import.meta.url), 'utf8');
+const platform = platformFile('custom-functions-runtime.js');
 
 export interface Shown {
   /** What the cells show: numbers, texts, and errors as `{ error, message }`. */
@@ -44,7 +24,7 @@ const shown = (value: unknown): unknown => {
  */
 export function startRuntime() {
   const { bridge, invoke } = bridgeTo();
-  const scope = createContext({ ...surroundings(), _richApiNativeBridge: bridge });
+  const scope = createContext(surroundings('custom-functions-runtime.js', bridge));
   scope.window = scope;
   runInContext(platform, scope, { filename: 'custom-functions-runtime.js' });
   runInContext(built('functions.js'), scope, { filename: 'functions.js' });

@@ -3,20 +3,16 @@ import { cellReference } from '../../taskpane/host/address.js';
 import { excelHost } from '../../taskpane/host/excel.js';
 import type { Block, Selection } from '../../taskpane/host/host.js';
 import { NotEmpty } from '../../taskpane/host/refusal.js';
-import { blankSheet } from './blankSheet.js';
-import { collection } from './collection.js';
 import type { FakeBook, FakeSheet } from './fakeBook.js';
 import { fakeExcel } from './fakeExcel.js';
-import { fakeRange } from './fakeRange.js';
-import { loadable } from './loadable.js';
-import { recorded } from './recorded.js';
+import { fakeParts } from './fakeParts.js';
 import { said } from './said.js';
 
 let book: FakeBook;
 const sheet = (name = 'Sheet1') => book.sheets.get(name) as FakeSheet;
 
 beforeEach(() => {
-  const fake = fakeExcel({ loadable, fakeRange, collection, recorded, blankSheet });
+  const fake = fakeExcel(fakeParts);
   book = fake.book;
   vi.stubGlobal('Excel', fake.Excel);
   vi.stubGlobal('Office', fake.Office);

@@ -1,12 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { excelHost } from '../../taskpane/host/excel.js';
-import { blankSheet } from './blankSheet.js';
-import { collection } from './collection.js';
 import type { FakeBook, FakeSheet } from './fakeBook.js';
 import { fakeExcel } from './fakeExcel.js';
-import { fakeRange } from './fakeRange.js';
-import { loadable } from './loadable.js';
-import { recorded } from './recorded.js';
+import { fakeParts } from './fakeParts.js';
 import { said } from './said.js';
 
 let book: FakeBook;
@@ -16,7 +12,7 @@ const put = (cells: Record<string, string | number>) => {
 };
 
 beforeEach(() => {
-  const fake = fakeExcel({ loadable, fakeRange, collection, recorded, blankSheet });
+  const fake = fakeExcel(fakeParts);
   book = fake.book;
   vi.stubGlobal('Excel', fake.Excel);
   vi.stubGlobal('Office', fake.Office);

@@ -2,19 +2,15 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { starterSheets } from '../../src/sheets/index.js';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
 import { excelHost } from '../../taskpane/host/excel.js';
-import { blankSheet } from './blankSheet.js';
-import { collection } from './collection.js';
 import type { FakeBook, FakeSheet } from './fakeBook.js';
 import { fakeExcel } from './fakeExcel.js';
-import { fakeRange } from './fakeRange.js';
-import { loadable } from './loadable.js';
-import { recorded } from './recorded.js';
+import { fakeParts } from './fakeParts.js';
 
 let book: FakeBook;
 const sheet = (name = 'Sheet1') => book.sheets.get(name) as FakeSheet;
 
 beforeEach(() => {
-  const fake = fakeExcel({ loadable, fakeRange, collection, recorded, blankSheet });
+  const fake = fakeExcel(fakeParts);
   book = fake.book;
   vi.stubGlobal('Excel', fake.Excel);
   vi.stubGlobal('Office', fake.Office);

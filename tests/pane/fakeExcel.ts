@@ -1,26 +1,18 @@
-import type { blankSheet as BlankSheet } from './blankSheet.js';
-import type { collection as Collection } from './collection.js';
 import type { FakeArea, FakeBook, FakeSheet, Queue } from './fakeBook.js';
-import type { fakeRange as FakeRange } from './fakeRange.js';
-import type { loadable as Loadable } from './loadable.js';
-import type { recorded as Recorded } from './recorded.js';
-
-export interface FakeParts {
-  readonly loadable: typeof Loadable;
-  readonly fakeRange: typeof FakeRange;
-  readonly collection: typeof Collection;
-  readonly recorded: typeof Recorded;
-  readonly blankSheet: typeof BlankSheet;
-}
+import type { FakeParts } from './fakeParts.js';
 
 /**
  * A workbook with just the members of Excel's API that the host uses. It keeps the API's order: nothing can be
  * read before it was loaded and the context synchronised, and nothing is written before then either. It refers to
  * nothing outside itself, so that a browser can be given its source.
  */
-export function fakeExcel({ loadable, fakeRange, collection, recorded, blankSheet }: FakeParts) {
+export function fakeExcel({ loadable, fakeRange, collection, recorded, blankSheet, tablesOf }: FakeParts) {
   const coded = (code: string, message = code) => Object.assign(new Error(message), { code });
   const number = (word: string) => [...word].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+  const cellOf = (a1: string) => {
+    const [, letters = '', row = ''] = /^([A-Z]+)(\d+)$/.exec(a1) ?? [];
+    return { row: Number(row) - 1, column: number(letters) };
+  };
   const handlers = new Set<() => Promise<void>>();
   const tell = async () => {
     for (const handler of handlers) await handler();
@@ -58,8 +50,8 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded, blankShee
       getDataBodyRange: () => perhaps(queue, find),
     });
   const ownName = (sheet: string, name: string): FakeArea | undefined => {
-    const [, letters, row] = /^([A-Z]+)(\d+)$/.exec(book.sheets.get(sheet)?.names.get(name) ?? '') ?? [];
-    return letters ? [sheet, Number(row) - 1, number(letters), 1, 1] : undefined;
+    const place = book.sheets.get(sheet)?.names.get(name);
+    return place === undefined ? undefined : [sheet, cellOf(place).row, cellOf(place).column, 1, 1];
   };
   const usedOf = (name: string): FakeArea | undefined => {
     const places = [...(book.sheets.get(name)?.contents.keys() ?? [])].map((key) => key.split(',').map(Number));
@@ -75,8 +67,15 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded, blankShee
   function worksheet(queue: Queue, first: string): Record<string, unknown> {
     let name = first;
     const sheet = () => book.sheets.get(name) as FakeSheet;
-    const { conditionsOf, ...parts } = recorded(queue, sheet);
+    const { conditionsOf, several, ...parts } = recorded(queue, sheet);
     const cell = (row: number, column: number) => range(queue, () => ({ sheet: name, row, column }), 1, 1);
+    const at = (a1: string) => {
+      const [first = '', last = first] = a1.split(':');
+      const [from, to] = [cellOf(first), cellOf(last)];
+      const [rows, columns] = [to.row - from.row + 1, to.column - from.column + 1];
+      const area = range(queue, () => ({ sheet: name, ...from }), rows, columns);
+      return Object.assign(area, { a1, conditionalFormats: conditionsOf(a1) });
+    };
     const rename = (wanted: string) => {
       book.sheets.set(wanted, sheet());
       book.sheets.delete(name);
@@ -101,10 +100,8 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded, blankShee
       queue.push(() => Object.assign(sheet(), { frozen: { rows, columns } }));
     return Object.assign(own, {
       copy,
-      getRange: (a1: string) => {
-        const [, column = '', row = ''] = /^([A-Z]+)(\d+)/.exec(a1) ?? [];
-        return Object.assign(cell(Number(row) - 1, number(column)), { a1, conditionalFormats: conditionsOf(a1) });
-      },
+      getRange: at,
+      getRanges: (addresses: string) => several(addresses.split(',').map(at)),
       getCell: cell,
       getRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
         range(queue, () => ({ sheet: name, row, column }), rows, columns),
@@ -149,18 +146,7 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded, blankShee
     const ofBook = () => [...book.names].map(([name, place]) => ({ name, formula: `=${area(place)}` }));
     const nameOf = (name: string) => named(queue, () => book.names.get(name));
     const names = Object.assign(collection(coded, queue, ofBook), { getItemOrNullObject: nameOf });
-    const tables = {
-      getItemOrNullObject: (name: string) => {
-        const area = (): FakeArea | undefined => book.tables.get(name)?.area;
-        const columnOf = (title: string) => (): FakeArea | undefined => {
-          const [sheet, row, column, rows] = area() ?? [];
-          const index = book.tables.get(name)?.columns.indexOf(title) ?? -1;
-          return sheet === undefined || index < 0 ? undefined : [sheet, row ?? 0, (column ?? 0) + index, rows ?? 0, 1];
-        };
-        const columns = { getItemOrNullObject: (title: string) => named(queue, columnOf(title)) };
-        return Object.assign(named(queue, area), { columns });
-      },
-    };
+    const tables = tablesOf(book, (find) => named(queue, find));
     return {
       workbook: {
         getActiveCell: () => range(queue, () => book.active, 1, 1),

@@ -89,7 +89,9 @@ export function fakeRange(
     },
     {
       formulas: (values: never) => put(() => sheet().contents, values),
-      numberFormat: (values: never) => put(() => sheet().formats, values),
+      // A single value stands for every cell.
+      numberFormat: (given: string | string[][]) =>
+        put(() => sheet().formats, typeof given === 'string' ? each(() => given) : given),
     },
   );
   return Object.assign(own, {

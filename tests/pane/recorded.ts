@@ -42,7 +42,23 @@ export function recorded(queue: Queue, sheet: () => FakeSheet) {
   };
 
   const setPrintTitleRows = (rows: string) => queue.push(() => Object.assign(sheet(), { printed: rows }));
+  /** Several places at once: what is set or done, is set and done in each. */
+  const several = (places: readonly Record<string, unknown>[]): Record<string, unknown> =>
+    new Proxy({} as Record<string, unknown>, {
+      get: (_, name) => {
+        const members = places.map((place) => place[String(name)]);
+        if (typeof members[0] !== 'function') return several(members as Record<string, unknown>[]);
+        return (...given: unknown[]) =>
+          several(members.map((member, index) => (member as (...all: unknown[]) => never).apply(places[index], given)));
+      },
+      set: (_, name, value) => {
+        for (const place of places) place[String(name)] = value;
+        return true;
+      },
+    });
+
   return {
+    several,
     charts: { add: addChart },
     pageLayout: recorderWith({ setPrintTitleRows }, () => sheet().page),
     conditionsOf: (range: string) => ({

@@ -1,4 +1,5 @@
 import type { SheetCell, StarterSheet } from '../../../src/sheets/sheet.js';
+import { sharing } from './areas.js';
 import { addCharts } from './charts.js';
 import { setConditions } from './conditions.js';
 import { contentOf, rectangle } from './contents.js';
@@ -16,14 +17,27 @@ function freeName(name: string, taken: readonly string[]): string {
   }
 }
 
-function fill(range: Excel.Range, cells: readonly (readonly SheetCell[])[]): void {
-  range.numberFormat = cells.map((row) => row.map(({ format }) => format ?? 'General'));
+type Row = readonly SheetCell[];
+
+/** A single value stands for every cell of a range, which Excel's types do not say. */
+const everywhere = (format: string) => format as unknown as string[][];
+
+/**
+ * Queues the contents of a sheet as one block, and looks, formats and limits once for all cells that share them: Excel in
+ * a browser takes no request above five megabytes, and each cell that is spoken of by itself costs thousands of letters.
+ */
+function fill(sheet: Excel.Worksheet, cells: readonly Row[]): void {
+  // Formats first: what is to be a text must not be read as a number.
+  for (const { same, addresses } of sharing(cells, ({ format }) => format)) {
+    for (const address of addresses.join().split(',')) sheet.getRange(address).numberFormat = everywhere(same);
+  }
+  const range = sheet.getRange('A1').getResizedRange(cells.length - 1, (cells[0]?.length ?? 1) - 1);
   range.formulas = cells.map((row) => row.map((cell) => contentOf(cell, cell.formula)));
-  for (const [row, line] of cells.entries()) {
-    for (const [column, cell] of line.entries()) {
-      if (cell.style) dress(range.getCell(row, column), cell.style, cell.align);
-      if (cell.validation) validate(range.getCell(row, column), cell.validation, cell.note);
-    }
+  for (const { same, shape, addresses } of sharing(cells, ({ style, align }) => style && { style, align })) {
+    for (const several of addresses) dress(sheet.getRanges(several), same.style, same.align, shape);
+  }
+  for (const { same, addresses } of sharing(cells, ({ validation, note }) => validation && { validation, note })) {
+    for (const several of addresses) validate(sheet.getRanges(several), same.validation, same.note);
   }
 }
 
@@ -43,8 +57,7 @@ export async function insertSheet(starter: StarterSheet): Promise<void> {
       const sheet = worksheets.add(free);
       await context.sync();
       added = free;
-      const cells = rectangle(rows, {});
-      fill(sheet.getRange('A1').getResizedRange(cells.length - 1, (cells[0]?.length ?? 1) - 1), cells);
+      fill(sheet, rectangle(rows, {}));
       for (const [column, width] of widths.entries()) {
         sheet.getCell(0, column).format.columnWidth = points(width);
       }

@@ -1,10 +1,17 @@
 import type { CellStyle } from '../host.js';
 import { LOOKS } from '../looks.js';
+import type { Shape } from './areas.js';
 
+const SINGLE: Shape = { tall: false, wide: false };
 const EDGES = ['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight'] as const;
 
-/** Queues the look of one cell. */
-export function dress({ format }: Excel.Range, style: CellStyle, align?: 'right' | 'indented'): void {
+/** Queues the look of cells, of which each has a frame or line of its own. */
+export function dress(
+  { format }: Excel.Range | Excel.RangeAreas,
+  style: CellStyle,
+  align?: 'right' | 'indented',
+  { tall, wide } = SINGLE,
+): void {
   const { bold = false, italic = false, size, color, fill, border, underline, indent } = LOOKS[style];
   format.font.bold = bold;
   format.font.italic = italic;
@@ -15,11 +22,14 @@ export function dress({ format }: Excel.Range, style: CellStyle, align?: 'right'
   if (align === 'right') format.horizontalAlignment = 'Right';
   else if (by !== undefined) format.indentLevel = by;
   if (fill !== undefined) format.fill.color = fill;
-  if (underline !== undefined) draw(format, 'EdgeBottom', underline);
-  if (border !== undefined) for (const edge of EDGES) draw(format, edge, border);
+  const between = tall ? (['InsideHorizontal'] as const) : [];
+  if (underline !== undefined) for (const edge of ['EdgeBottom', ...between] as const) draw(format, edge, underline);
+  const inside = wide ? ([...between, 'InsideVertical'] as const) : between;
+  if (border !== undefined) for (const edge of [...EDGES, ...inside]) draw(format, edge, border);
 }
 
-function draw(format: Excel.RangeFormat, edge: (typeof EDGES)[number], color: string): void {
+type Edge = (typeof EDGES)[number] | 'InsideHorizontal' | 'InsideVertical';
+function draw(format: Excel.RangeFormat, edge: Edge, color: string): void {
   const line = format.borders.getItem(edge);
   line.style = 'Continuous';
   line.color = color;

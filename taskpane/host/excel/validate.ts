@@ -10,8 +10,12 @@ const ruleOf = ({ kind, limit, of }: Validation): Excel.DataValidationRule | und
   return limit && { decimal: { formula1: limit[0], formula2: limit[1], operator: 'Between' } };
 };
 
-/** Queues what a cell may hold, the sentence for what it may not, and the explanation shown when it is selected. */
-export function validate({ dataValidation }: Excel.Range, validation: Validation, note: string | undefined): void {
+/** Queues what cells may hold, the sentence for what it may not, and the explanation shown when it is selected. */
+export function validate(
+  { dataValidation }: Excel.Range | Excel.RangeAreas,
+  validation: Validation,
+  note: string | undefined,
+): void {
   const rule = ruleOf(validation);
   if (!rule) return;
   dataValidation.rule = rule;
