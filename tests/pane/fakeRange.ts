@@ -89,9 +89,7 @@ export function fakeRange(
     },
     {
       formulas: (values: never) => put(() => sheet().contents, values),
-      // A single value stands for every cell.
-      numberFormat: (given: string | string[][]) =>
-        put(() => sheet().formats, typeof given === 'string' ? each(() => given) : given),
+      numberFormat: (values: never) => put(() => sheet().formats, values),
     },
   );
   return Object.assign(own, {

@@ -19,19 +19,14 @@ function freeName(name: string, taken: readonly string[]): string {
 
 type Row = readonly SheetCell[];
 
-/** A single value stands for every cell of a range, which Excel's types do not say. */
-const everywhere = (format: string) => format as unknown as string[][];
-
 /**
- * Queues the contents of a sheet as one block, and looks, formats and limits once for all cells that share them: Excel in
+ * Queues contents and formats of a sheet as one block each, looks and limits once for all cells that share them: Excel in
  * a browser takes no request above five megabytes, and each cell that is spoken of by itself costs thousands of letters.
  */
 function fill(sheet: Excel.Worksheet, cells: readonly Row[]): void {
   // Formats first: what is to be a text must not be read as a number.
-  for (const { same, addresses } of sharing(cells, ({ format }) => format)) {
-    for (const address of addresses.join().split(',')) sheet.getRange(address).numberFormat = everywhere(same);
-  }
   const range = sheet.getRange('A1').getResizedRange(cells.length - 1, (cells[0]?.length ?? 1) - 1);
+  range.numberFormat = cells.map((row) => row.map(({ format }) => format ?? 'General'));
   range.formulas = cells.map((row) => row.map((cell) => contentOf(cell, cell.formula)));
   for (const { same, shape, addresses } of sharing(cells, ({ style, align }) => style && { style, align })) {
     for (const several of addresses) dress(sheet.getRanges(several), same.style, same.align, shape);
