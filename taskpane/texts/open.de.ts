@@ -78,7 +78,7 @@ export const open: Texts['open'] = {
     emptyTexts: 'leere Texte in Formeln (sie gelten dort als leere Zellen)',
     richText: 'mehrere Schriftbilder in einem Text',
     notes: 'die Form von Notizen (sie erscheinen als Hinweise ihrer Zellen und werden so gespeichert)',
-    printAreas: 'Druckbereiche, Seitenumbrüche und wiederholte Spalten',
+    printAreas: 'Seitenumbrüche, und Druckbereiche jenseits der letzten Zeile oder Spalte',
     names: 'Namen, die für etwas anderes als einen Bereich oder einen Wert stehen',
     hiddenNames: 'ausgeblendete Namen',
     sameNames: 'Namen, die mehrere Blätter vergeben, jedes für sich',

@@ -77,7 +77,7 @@ export const open = {
     emptyTexts: 'empty texts in formulas (they count as blank cells there)',
     richText: 'several looks inside one text',
     notes: 'the form of notes (they are shown, and saved, as hints of their cells)',
-    printAreas: 'print areas, page breaks and repeated columns',
+    printAreas: 'page breaks, and print areas beyond the last row or column',
     names: 'names that stand for something other than one range or one value',
     hiddenNames: 'hidden names',
     sameNames: 'names that several sheets define, each for itself',

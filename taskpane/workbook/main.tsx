@@ -14,6 +14,7 @@ import { Shell } from './shell/shell.js';
 import { Store } from './shell/state.js';
 import { tellAfterReload } from './store/laterNotice.js';
 import { takeOver } from './store/lock.js';
+import { shownSheet } from './store/shownSheet.js';
 import { bringBack, replaceBy, startAfresh } from './store/store.js';
 import { beginTrial } from './store/trial.js';
 
@@ -72,11 +73,12 @@ async function show(root: HTMLElement) {
       await takeOver();
       window.location.reload();
     },
-    openFile: ({ workbook, notice }) =>
+    openFile: ({ workbook, shown, notice }) =>
       exchange(async () => {
         // What could not be saved would not be there to be brought back.
         if (store.state.saving === 'failed') throw new Error('The present workbook is not saved.');
         await replaceBy(workbook);
+        shownSheet.write(shown);
         beginTrial();
         tellAfterReload(notice);
       }),

@@ -55,6 +55,22 @@ describe('opening an .xlsx file', () => {
     await expect.poll(() => workbook.selected()).toContain('300');
   });
 
+  it('shows the sheet first that the file shows first, and takes one cell of a range where the file does', async () => {
+    const cells = [4, 9].map((value) => `<c><v>${value}</v></c><c><f>SQRT(A1:A2)*2^-TRUE</f><v>0</v></c>`);
+    await open(
+      partsOf({
+        sheets: [rows(), rows(...cells)],
+        names: ['Before', 'Figures'],
+        before: '<bookViews><workbookView activeTab="1"/></bookViews>',
+      }),
+    );
+    const tab = workbook.page.locator('[aria-current="true"]');
+    await expect.poll(() => tab.textContent()).toBe('Figures');
+    await workbook.go('B2');
+    await expect.poll(() => workbook.selected()).toContain('1.5');
+    await expect.poll(() => workbook.selected()).toContain('=SQRT(SINGLE(A1:A2))*2^-TRUE');
+  });
+
   it('keeps text as text, that of a formula or of a page too', async () => {
     await open(plan);
     await workbook.go('A3');

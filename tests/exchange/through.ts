@@ -1,5 +1,6 @@
 import { en } from '../../taskpane/texts/en.js';
-import { gridOfBook } from '../../taskpane/workbook/grid/ofBook.js';
+import { gridOfBook, shownFirst } from '../../taskpane/workbook/grid/ofBook.js';
+import { workbookOf } from '../../taskpane/workbook/grid/place.js';
 import { bookOfGrid } from '../../taskpane/workbook/grid/toBook.js';
 import { LIMITS } from '../../taskpane/workbook/xlsx/limits.js';
 import { writeBook } from '../../taskpane/workbook/xlsx/writeBook.js';
@@ -31,6 +32,7 @@ function keyOf(phrase: string): Notice {
 export async function throughGrid(bytes: Uint8Array): Promise<Through> {
   const { book, leftOut } = readOf(bytes);
   const { grid, dispose } = await calculateWorkbook(gridOfBook(book));
+  workbookOf(grid).setActiveSheet(shownFirst(book));
   const saved = writeBook(bookOfGrid(grid));
   dispose();
   return { bytes: saved, told: leftOut.map(keyOf) };

@@ -17,6 +17,7 @@ import { withFixed } from './fixed.js';
 import { conditionRule, validationsOf } from './judging.js';
 import { withKept } from './kept.js';
 import { savedNames } from './names.js';
+import { withPrinted } from './printed.js';
 import { rowHeights } from './rowHeights.js';
 import { withRule } from './validation.js';
 import { blankSheet, COLUMNS, ROWS, shapeData } from './workbookData.js';
@@ -88,13 +89,24 @@ function sheetOf(sheet: BookSheet, id: string, styles: Styles): Partial<IWorkshe
     ...shapeData(sheet),
     ...shownData(sheet),
   };
-  return withCharts(data, sheet.charts ?? []);
+  return withPrinted(withCharts(data, sheet.charts ?? []), sheet.page);
 }
+
+const idOf = (number: number): string => `sheet-${number}`;
+
+/** The id of the sheet that a workbook shows first. */
+export const shownFirst = ({ sheets, active }: Book): string =>
+  idOf(
+    Math.max(
+      0,
+      sheets.findIndex(({ name }) => name === active),
+    ),
+  );
 
 /** A workbook from a file as the engine opens it. */
 export function gridOfBook(book: Book): IWorkbookData {
   const styles = new Styles();
-  const ids = book.sheets.map((_, number) => `sheet-${number}`);
+  const ids = book.sheets.map((_, number) => idOf(number));
   const sheets = book.sheets.map((sheet, number) => sheetOf(sheet, ids[number] as string, styles));
   const bySheet = <T>(of: (sheet: BookSheet) => readonly T[]) =>
     JSON.stringify(Object.fromEntries(book.sheets.map((sheet, number) => [ids[number], of(sheet)])));

@@ -24,6 +24,7 @@ import { formulasOf } from './formulas.js';
 import { writableKept } from './kept.js';
 import { namesOfSaved, type savedNames } from './names.js';
 import { isErrorCell, workbookOf } from './place.js';
+import { printedNow } from './printed.js';
 import { heightsOf } from './rowHeights.js';
 import { charactersOf } from './workbookData.js';
 
@@ -46,7 +47,7 @@ function cellOf(
   const isText = formula || shown?.t === CellValueType.FORCE_STRING;
   const value = isText && shown?.v === '' ? '' : contentOf(shown);
   const error = isErrorCell(shown) && typeof value === 'string' && isError(value) ? value : undefined;
-  const { validation, note } = (cell?.custom ?? {}) as Pick<BookCell, 'validation' | 'note'>;
+  const { validation, rule, note } = (cell?.custom ?? {}) as Pick<BookCell, 'validation' | 'rule' | 'note'>;
   const look = style ? lookOfStyle(style) : {};
   const align = style ? alignOfStyle(style) : {};
   const several = fills && (fills.endRow > fills.startRow || fills.endColumn > fills.startColumn);
@@ -60,6 +61,7 @@ function cellOf(
     ...(Object.keys(look).length > 0 ? { look } : {}),
     ...(Object.keys(align).length > 0 ? { align } : {}),
     ...(validation ? { validation } : {}),
+    ...((validation || note) && rule ? { rule } : {}),
     ...(note ? { note } : {}),
   };
   return Object.keys(told).length > 0 ? told : undefined;
@@ -150,7 +152,7 @@ export function bookOfGrid(grid: Grid): Book {
       ...(zoomRatio === 1 ? {} : { zoom: zoomRatio }),
       ...(showGridlines === BooleanNumber.FALSE ? { plain: true as const } : {}),
       ...(charts.length > 0 ? { charts } : {}),
-      ...(custom?.page ? { page: custom.page as PageSetup } : {}),
+      ...(custom?.page ? { page: printedNow(custom.page as PageSetup, cellData) } : {}),
     };
   };
   const keptNames = saved.custom?.keptNames as Book['keptNames'];

@@ -5,11 +5,13 @@ import type { Entry } from '../entry/entry.js';
 interface Ruled {
   readonly validation?: Validation;
   readonly note?: string;
+  /** What a file says of the rule besides. */
+  readonly rule?: Readonly<Record<string, string>>;
 }
 
 /** A sheet's rule for what may be typed and its explanation travel with the cell, into saved workbooks too. */
-export const withRule = (cell: ICellData, { validation, note }: Ruled): ICellData =>
-  validation || note ? { ...cell, custom: { ...cell.custom, validation, note } } : cell;
+export const withRule = (cell: ICellData, { validation, note, rule }: Ruled): ICellData =>
+  validation || note ? { ...cell, custom: { ...cell.custom, validation, note, ...(rule ? { rule } : {}) } } : cell;
 
 /** The rule's sentence where `typed`, understood as `cell`, breaks it. Formulas answer for themselves. */
 export function brokenRule(rule: unknown, entry: Entry, typed: string, value: unknown): string | undefined {

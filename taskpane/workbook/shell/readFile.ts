@@ -5,6 +5,8 @@ import type { OpenWords } from '../xlsx/reading.js';
 export interface ReadFile {
   readonly name: string;
   readonly workbook: IWorkbookData;
+  /** The id of the sheet that is shown first. */
+  readonly shown: string;
   /** A sentence about what was not taken, where there is something. */
   readonly leftOut: string | undefined;
   /** What to say once the workbook is open. */

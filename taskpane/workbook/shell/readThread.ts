@@ -1,6 +1,6 @@
 import { loadTexts } from '../../texts/texts.js';
 import { knowsFunction } from '../formula/known.js';
-import { gridOfBook } from '../grid/ofBook.js';
+import { gridOfBook, shownFirst } from '../grid/ofBook.js';
 import { parseXml } from '../xlsx/leanXml.js';
 import { readBook } from '../xlsx/readBook.js';
 import type { ReadAnswer, ToRead } from './readFile.js';
@@ -14,7 +14,7 @@ async function read({ file, language }: ToRead): Promise<ReadAnswer> {
   if ('refusal' in answer) return answer;
   const leftOut = answer.leftOut.length > 0 ? words.leftOut(answer.leftOut.join('; ')) : undefined;
   const notice = [words.opened(file.name), leftOut].filter(Boolean).join(' ');
-  return { name: file.name, workbook: gridOfBook(answer.book), leftOut, notice };
+  return { name: file.name, workbook: gridOfBook(answer.book), shown: shownFirst(answer.book), leftOut, notice };
 }
 
 thread.addEventListener('message', (event) => {

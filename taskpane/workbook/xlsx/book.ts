@@ -2,7 +2,7 @@ import type { SheetChart, SheetCondition, Validation } from '../../../src/sheets
 import type { CellContent } from '../../host/cell.js';
 import type { Shape } from './arrayShape.js';
 import type { Alignment, BookLook } from './bookLook.js';
-import type { PageSetup } from './pageSetup.js';
+import type { Attributes, PageSetup } from './pageSetup.js';
 
 /** One cell, as a file keeps it. An absent value with a formula means that it was never calculated. */
 export interface BookCell {
@@ -23,6 +23,8 @@ export interface BookCell {
   readonly look?: BookLook;
   readonly align?: Alignment;
   readonly validation?: Validation;
+  /** What else the file says of the cell's rule: how an entry is refused, titles, and the like. */
+  readonly rule?: Attributes;
   /** Explains the cell. */
   readonly note?: string;
 }

@@ -11,6 +11,9 @@ export interface PageSetup {
   readonly options?: Attributes;
   /** Words above and below, by the element that holds them. */
   readonly words?: Attributes;
-  /** How many rows at the top are repeated on each page. */
-  readonly titles?: number;
+  /** The places that are printed, where it is not all. */
+  readonly areas?: readonly string[];
+  /** Rows and columns that are repeated on each page, such as `1:2` and `A:A`. */
+  readonly rows?: string;
+  readonly columns?: string;
 }

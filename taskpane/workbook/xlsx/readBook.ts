@@ -1,12 +1,11 @@
 import type { Book, BookSheet } from './book.js';
-import { LIMITS } from './limits.js';
 import { type Package, packageOf, type Relation, related, workbookPart } from './parts.js';
+import { printNames } from './printed.js';
 import type { Shared } from './readCells.js';
 import { coloursOf } from './readColours.js';
 import type { Knows, OpenWords, Reading } from './reading.js';
 import { leftOutWords } from './readLeftOut.js';
 import { namesOf } from './readNames.js';
-import { printTitles } from './readPage.js';
 import { sheetOf } from './readSheet.js';
 import { sheetList } from './readSheetList.js';
 import { conditionFills, shownOf } from './readStyles.js';
@@ -42,19 +41,22 @@ function sheetsOf(all: Package, workbook: XmlElement, relations: readonly Relati
     listed.map(({ stated }) => stated),
     reading,
   );
-  const titles = printTitles(workbook, reading);
+  const printed = printNames(workbook);
+  const first = whole(attribute(childOf(workbook, 'bookViews', 'workbookView'), 'activeTab')) ?? 0;
+  let active: string | undefined;
   const sheets = listed.flatMap(({ name, stated, part, place }): BookSheet[] => {
     const root = all.root(part);
     if (!root) reading.leftOut.add('brokenSheets');
     const own = names.ofSheet.get(stated.toLowerCase()) ?? {};
-    return root
-      ? [sheetOf({ all, part, root, name, repeated: titles.get(place), colours }, shared, fills, own, reading)]
-      : [];
+    if (!root) return [];
+    if (place === first) active = name;
+    return [sheetOf({ all, part, root, name, printed: printed.get(place), colours }, shared, fills, own, reading)];
   });
   const { values, scopes, kept } = names;
   const given = (record: Readonly<Record<string, unknown>>) => Object.keys(record).length > 0;
   return {
     sheets,
+    ...(active === undefined ? {} : { active }),
     ...(given(values) ? { values } : {}),
     ...(given(scopes) ? { scopes } : {}),
     ...(kept.length > 0 ? { keptNames: kept } : {}),
@@ -69,10 +71,7 @@ function read(bytes: Uint8Array, reading: Reading): ReadBook {
   const found = sheetsOf(all, workbook, all.relations(part), reading);
   const { sheets } = found;
   if (sheets.length === 0) throw new Refusal(reading.words.noSheets);
-  const first = whole(attribute(childOf(workbook, 'bookViews', 'workbookView'), 'activeTab')) ?? 0;
-  const active = sheets[Math.min(first, LIMITS.sheets)]?.name;
-  const book = { ...found, ...(active ? { active } : {}) };
-  return { book, leftOut: leftOutWords(all.names, reading) };
+  return { book: found, leftOut: leftOutWords(all.names, reading) };
 }
 
 /**

@@ -8,9 +8,10 @@ import { attribute, childOf, childrenOf, prefixed, whole, type XmlElement } from
 import { chartPart } from './writeChart.js';
 
 const MOST_CHARTS = 50;
-/** In the small unit of drawings: a row of the usual height, a character, and the room beside the characters. */
-const [ROW, CHARACTER, ROOM] = [190_500, 66_675, 47_625];
-const USUAL_WIDTH = 8.43;
+/** In the small unit of drawings: a point, a character, and the room beside the characters. */
+const [POINT, CHARACTER, ROOM] = [12_700, 66_675, 47_625];
+/** Of columns in characters, of rows in points. */
+const [USUAL_WIDTH, USUAL_HEIGHT] = [8.43, 15];
 
 const number = (element: XmlElement | undefined, name: string) => whole(childOf(element, name)?.textContent ?? '') ?? 0;
 
@@ -26,7 +27,10 @@ function covered(length: number, first: number, sizeOf: (place: number) => numbe
 }
 
 /** The cells that a chart stands over. */
-function placeOf(anchor: XmlElement, { widths }: Pick<BookSheet, 'widths'>): string | undefined {
+function placeOf(
+  anchor: XmlElement,
+  { widths, heights = [] }: Pick<BookSheet, 'widths' | 'heights'>,
+): string | undefined {
   const [from, to, extent] = ['from', 'to', 'ext'].map((name) => childOf(anchor, name));
   if (!from) return undefined;
   const [left, top] = [number(from, 'col'), number(from, 'row')];
@@ -38,8 +42,12 @@ function placeOf(anchor: XmlElement, { widths }: Pick<BookSheet, 'widths'>): str
   const [right, bottom] = to
     ? [last('col', left), last('row', top)]
     : [
-        covered(size('cx'), left, (column) => (widths[column] ?? USUAL_WIDTH) * CHARACTER + ROOM),
-        covered(size('cy'), top, () => ROW),
+        covered(
+          size('cx') + number(from, 'colOff'),
+          left,
+          (column) => (widths[column] ?? USUAL_WIDTH) * CHARACTER + ROOM,
+        ),
+        covered(size('cy') + number(from, 'rowOff'), top, (row) => (heights[row] ?? USUAL_HEIGHT) * POINT),
       ];
   return `${a1(top, left)}:${a1(bottom, right)}`;
 }

@@ -1,6 +1,7 @@
 import type { Attributes, PageSetup } from './pageSetup.js';
+import { type Printed, printedOf } from './printed.js';
 import type { Reading } from './reading.js';
-import { attribute, childOf, childrenOf, isTrue, whole, type XmlElement } from './readXml.js';
+import { attribute, childOf, childrenOf, isTrue, type XmlElement } from './readXml.js';
 
 const PAPER = [
   'paperSize',
@@ -29,23 +30,10 @@ const said = (element: XmlElement | undefined, names: readonly string[]): Attrib
 const some = <Key extends string>(key: Key, found: Attributes) =>
   (Object.keys(found).length > 0 ? { [key]: found } : {}) as Partial<Record<Key, Attributes>>;
 
-/** What each sheet repeats on each page, by its place in the list of sheets. Areas are told. */
-export function printTitles(workbook: XmlElement, { leftOut }: Reading): ReadonlyMap<number, string> {
-  const titles = new Map<number, string>();
-  for (const one of childrenOf(childOf(workbook, 'definedNames'), 'definedName')) {
-    const name = attribute(one, 'name');
-    if (name === '_xlnm.Print_Area') leftOut.add('printAreas');
-    if (name === '_xlnm.Print_Titles') titles.set(whole(attribute(one, 'localSheetId')) ?? -1, one.textContent ?? '');
-  }
-  return titles;
-}
-
-/** What a sheet says of its print. Areas, breaks and titles of columns would not move with the cells: they are told. */
-export function pageOf(sheet: XmlElement, repeated: string | undefined, { leftOut }: Reading): PageSetup {
+/** What a sheet says of its print. Breaks would not move with the cells: they are told. */
+export function pageOf(sheet: XmlElement, printed: Printed, { leftOut }: Reading): PageSetup {
   const at = (name: string) => childOf(sheet, name);
   for (const name of ['rowBreaks', 'colBreaks']) if (childrenOf(at(name), 'brk').length > 0) leftOut.add('printAreas');
-  const titles = whole(/^[^,]*!\$1:\$(\d{1,3})$/.exec(repeated ?? '')?.[1]);
-  if (repeated !== undefined && titles === undefined) leftOut.add('printAreas');
   const words = childrenOf(at('headerFooter')).flatMap(({ localName, textContent }) =>
     WORDS.includes(localName ?? '') && textContent ? [[localName, textContent.slice(0, LONGEST)]] : [],
   );
@@ -55,6 +43,6 @@ export function pageOf(sheet: XmlElement, repeated: string | undefined, { leftOu
     ...some('margins', said(at('pageMargins'), MARGINS)),
     ...some('options', said(at('printOptions'), OPTIONS)),
     ...some('words', Object.fromEntries(words)),
-    ...(titles ? { titles } : {}),
+    ...printedOf(printed, leftOut),
   };
 }

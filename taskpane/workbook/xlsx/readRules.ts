@@ -2,6 +2,7 @@ import type { SheetCondition, Validation } from '../../../src/sheets/sheet.js';
 import { a1 } from '../../host/a1.js';
 import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
 import { LIMITS } from './limits.js';
+import type { Attributes } from './pageSetup.js';
 import type { Rows } from './readCells.js';
 import { formulaOf } from './readFormula.js';
 import type { OpenWords, Reading } from './reading.js';
@@ -44,6 +45,17 @@ function validationOf(rule: XmlElement, { words }: Reading): Validation | undefi
   return limit && { kind: 'number', limit, message: own || limitWords(limit, words) };
 }
 
+/** What a rule says besides its limits and its note, which the grid has no place for and the file keeps. */
+const BESIDES = ['errorStyle', 'errorTitle', 'error', 'promptTitle', 'allowBlank', 'showErrorMessage', 'showDropDown'];
+
+const saidBesides = (rule: XmlElement): Attributes =>
+  Object.fromEntries(
+    BESIDES.flatMap((name) => {
+      const value = said(rule, name).slice(0, LONGEST_MESSAGE);
+      return value === '' ? [] : [[name, value]];
+    }),
+  );
+
 /** Rows of a rule that are taken whether the sheet is used there or not. */
 const MOST_ROWS = 1000;
 
@@ -62,7 +74,7 @@ export function addValidations(sheet: XmlElement, rows: Rows, reading: Reading):
   for (const rule of rules.slice(0, LIMITS.rules)) {
     const validation = validationOf(rule, reading);
     const note = said(rule, 'prompt') || undefined;
-    const ruled = { ...(validation ? { validation } : {}), ...(note ? { note } : {}) };
+    const ruled = { ...(validation ? { validation } : {}), ...(note ? { note } : {}), rule: saidBesides(rule) };
     // A rule that allows anything only shows its note.
     if (!validation && (attribute(rule, 'type') ?? 'none') !== 'none') reading.leftOut.add('validations');
     for (const range of validation || note ? rectanglesOf(attribute(rule, 'sqref') ?? '', LIMITS.rules) : []) {

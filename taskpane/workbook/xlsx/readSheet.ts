@@ -1,6 +1,7 @@
 import type { BookSheet } from './book.js';
 import { LIMITS } from './limits.js';
 import { type Package, related } from './parts.js';
+import type { Printed } from './printed.js';
 import { type Rows, rowsOf, type Shared } from './readCells.js';
 import type { Colours } from './readColours.js';
 import { chartsOf } from './readDrawing.js';
@@ -77,13 +78,13 @@ interface SheetPart {
   readonly part: string;
   readonly root: XmlElement;
   readonly name: string;
-  /** What is repeated on each page of its print. */
-  readonly repeated: string | undefined;
+  /** What is printed of it, and repeated on each page. */
+  readonly printed: Printed | undefined;
   readonly colours: Colours;
 }
 
 export function sheetOf(
-  { all, part, root, name, repeated, colours }: SheetPart,
+  { all, part, root, name, printed, colours }: SheetPart,
   shared: Shared,
   fills: readonly (string | undefined)[],
   names: Readonly<Record<string, string>>,
@@ -106,7 +107,7 @@ export function sheetOf(
     ...(conditions.length > 0 ? { conditions } : {}),
     ...heightsOf(root, reading),
     ...viewOf(root, colours),
-    page: pageOf(root, repeated, reading),
+    page: pageOf(root, printed ?? {}, reading),
   };
   const charts = chartsOf(all, part, sheet, reading);
   return charts.length > 0 ? { ...sheet, charts } : sheet;

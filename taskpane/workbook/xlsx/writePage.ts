@@ -6,9 +6,6 @@ const USUAL_MARGINS = { left: 0.5, right: 0.5, top: 0.6, bottom: 0.6, header: 0.
 /** Whether the sheet's print is made to fit a number of pages. */
 export const fitsPages = ({ page }: BookSheet): boolean => page === undefined || page.fits === true;
 
-/** How many rows at the top are repeated on each page. */
-export const repeatedRows = ({ page, headerRows }: BookSheet): number => (page ? (page.titles ?? 0) : headerRows);
-
 /** The set-up of print: one page wide, or as the file has it that the sheet comes from. */
 export function pageParts({ page, print = 'landscape' }: BookSheet): string[] {
   if (!page)

@@ -1,8 +1,7 @@
 import type { Book } from './book.js';
-import { placeOnSheet } from './names.js';
+import { printedInFile } from './printed.js';
 import { namesInFile } from './writeNames.js';
 import { OFFER_RELATION, OFFER_TYPES } from './writeOffer.js';
-import { repeatedRows } from './writePage.js';
 import { element, escaped, part } from './writeXml.js';
 
 const PACKAGE = 'http://schemas.openxmlformats.org/package/2006';
@@ -115,18 +114,12 @@ export function workbookPart(book: Book): string {
     0,
     sheets.findIndex(({ name }) => name === active),
   );
-  const titles = sheets.flatMap((one, localSheetId) =>
-    repeatedRows(one) > 0
-      ? [
-          element(
-            'definedName',
-            { name: '_xlnm.Print_Titles', localSheetId },
-            escaped(placeOnSheet(one.name, `1:${repeatedRows(one)}`)),
-          ),
-        ]
-      : [],
+  const printed = sheets.flatMap((sheet, localSheetId) =>
+    printedInFile(sheet.name, sheet.page, sheet.headerRows).map(([name, places]) =>
+      element('definedName', { name, localSheetId }, escaped(places)),
+    ),
   );
-  const defined = [...titles, ...namesInFile(book)];
+  const defined = [...printed, ...namesInFile(book)];
   return part(
     element(
       'workbook',

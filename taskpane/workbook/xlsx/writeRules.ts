@@ -1,5 +1,7 @@
+import type { Validation } from '../../../src/sheets/sheet.js';
 import { a1 } from '../../host/a1.js';
 import type { BookCell, BookSheet } from './book.js';
+import type { Attributes } from './pageSetup.js';
 import { formulaInFile } from './writeFormula.js';
 import { judgedId } from './writeStyles.js';
 import { element, escaped } from './writeXml.js';
@@ -21,7 +23,7 @@ function ruled({ rows }: BookSheet): readonly Shared[] {
   for (const [r, row] of rows.entries()) {
     for (const [c, cell] of (row ?? []).entries()) {
       if (!cell?.validation && !cell?.note) continue;
-      const key = JSON.stringify([cell.validation, cell.note]);
+      const key = JSON.stringify([cell.validation, cell.rule, cell.note]);
       const one = found.get(key) ?? { cell, places: [] };
       one.places.push(a1(r, c));
       found.set(key, one);
@@ -30,13 +32,25 @@ function ruled({ rows }: BookSheet): readonly Shared[] {
   return [...found.values()];
 }
 
-function validation({ cell: { validation: rule, note }, places }: Shared): string {
+/** A rule of our own warns, and takes what is entered; one from a file does as it did there. */
+const ownWay = (rule: Validation | undefined): Attributes => ({
+  errorStyle: 'warning',
+  allowBlank: '1',
+  ...(rule ? { showErrorMessage: '1', error: rule.message } : {}),
+});
+
+/** The numbers between which an entry may be, as one comparison where there is only one. */
+function comparison(least: number, most: number): readonly [operator: string, ...ends: number[]] {
+  if (least === most) return ['equal', least];
+  if (most === Number.MAX_VALUE) return ['greaterThanOrEqual', least];
+  if (least === -Number.MAX_VALUE) return ['lessThanOrEqual', most];
+  return ['between', least, most];
+}
+
+function validation({ cell: { validation: rule, rule: besides, note }, places }: Shared): string {
   const said = {
-    errorStyle: 'warning',
-    allowBlank: 1,
+    ...Object.fromEntries(Object.entries(besides ?? ownWay(rule)).map(([name, text]) => [name, inRule(text)])),
     showInputMessage: note ? 1 : undefined,
-    showErrorMessage: rule ? 1 : undefined,
-    error: inRule(rule?.message),
     prompt: inRule(note),
     sqref: places.join(' '),
   };
@@ -48,8 +62,9 @@ function validation({ cell: { validation: rule, note }, places }: Shared): strin
     );
   const [least, most] = rule?.limit ?? [];
   if (least === undefined || most === undefined) return element('dataValidation', said);
-  const ends = [element('formula1', {}, String(least)), element('formula2', {}, String(most))];
-  return element('dataValidation', { type: 'decimal', operator: 'between', ...said }, ...ends);
+  const [operator, ...ends] = comparison(least, most);
+  const limits = ends.map((one, place) => element(`formula${place + 1}`, {}, String(one)));
+  return element('dataValidation', { type: 'decimal', operator, ...said }, ...limits);
 }
 
 /** Conditional formats, then rules for entries, in the order that a sheet's part asks for. */

@@ -35,6 +35,8 @@ export function ruleFacts(root: Element, sheet: string, looks: readonly string[]
       isOn(said(rule, 'showErrorMessage'))
         ? [said(rule, 'errorStyle') ?? 'stop', said(rule, 'error')].filter(Boolean).join(' ')
         : undefined,
+      ...['errorTitle', 'promptTitle'].map((name) => said(rule, name)),
+      kind !== 'none' && isOn(said(rule, 'allowBlank')) ? 'or blank' : undefined,
       isOn(said(rule, 'showInputMessage')) ? said(rule, 'prompt') : undefined,
     ]
       .filter(Boolean)

@@ -40,6 +40,28 @@ describe('a workbook with values in place of our formulas', () => {
     expect(formulas(book)?.[0]).toBeDefined();
   });
 
+  it('has no names that stand for our functions, and values where such a name is read', () => {
+    const named: Book = {
+      ...book,
+      sheets: [
+        sheet('Plan', [
+          { value: 2, formula: '=twice*1' },
+          { value: 3, formula: '=share+dose' },
+        ]),
+      ],
+      values: { solids: '=POWDER.DRYMASS(Plan!$A$2,0.5)', twice: '=Solids*2', share: '=0.25' },
+      keptNames: [
+        { name: 'other', text: '_xldudf_POWDER_DRYMASS(1,2)' },
+        { name: 'stays', text: 'OFFSET(Plan!$A$1,0,0)' },
+      ],
+    };
+    const values = asValues(named);
+    expect(values.values).toEqual({ share: '=0.25' });
+    expect(values.keptNames?.map(({ name }) => name)).toEqual(['stays']);
+    expect(formulas(values)).toEqual([undefined, '=share+dose']);
+    expect(values.sheets[0]?.rows[0]?.[0]).toEqual({ value: 2 });
+  });
+
   it('can be one sheet alone, where what reads another sheet or a name that is not there is a value, too', () => {
     const alone = sheetAsValues(book, 'Plan');
     expect(alone.sheets.map(({ name }) => name)).toEqual(['Plan']);

@@ -55,7 +55,7 @@ export function partsOf({
     ...Object.fromEntries(
       sheets.map((inside, number) => [
         `xl/worksheets/sheet${number + 1}.xml`,
-        `<worksheet ${MAIN}>${inside}</worksheet>`,
+        `<worksheet ${MAIN} ${LINK}>${inside}</worksheet>`,
       ]),
     ),
     ...(given.styles ? { 'xl/styles.xml': `<styleSheet ${MAIN}>${given.styles}</styleSheet>` } : {}),

@@ -69,11 +69,16 @@ describe('the shape and the rules of a sheet in a file', () => {
       <dataValidation type="custom" sqref="C1"><formula1>A1=B1</formula1></dataValidation></dataValidations>`;
     const { book, leftOut } = only(`${rows('<c r="A1"><v>1</v></c>')}${rules}`);
     expect(book.sheets[0]?.rows[0]).toEqual([
-      { value: 1, validation: { kind: 'number', limit: [0, 1], message: 'From 0 to 1.' } },
-      { validation: { kind: 'list', of: ['fine', 'coarse'], message: words.oneOf('fine, coarse') } },
+      {
+        value: 1,
+        validation: { kind: 'number', limit: [0, 1], message: 'From 0 to 1.' },
+        rule: { error: 'From 0 to 1.' },
+      },
+      { validation: { kind: 'list', of: ['fine', 'coarse'], message: words.oneOf('fine, coarse') }, rule: {} },
       undefined,
       {
         validation: { kind: 'number', limit: [-2.5, Number.MAX_VALUE], message: 'A number from -2.5 on is due here.' },
+        rule: {},
       },
     ]);
     expect(leftOut).toEqual([words.parts.validations]);

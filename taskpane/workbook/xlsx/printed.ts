@@ -1,0 +1,71 @@
+import { LIMITS } from './limits.js';
+import { placeOnSheet } from './names.js';
+import type { PageSetup } from './pageSetup.js';
+import type { LeftOut } from './reading.js';
+import { rectangleOf } from './readPlaces.js';
+import { attribute, childOf, childrenOf, whole, type XmlElement } from './readXml.js';
+
+const [AREA, TITLES] = ['_xlnm.Print_Area', '_xlnm.Print_Titles'];
+const ROWS = /^\d+:\d+$/;
+const COLUMNS = /^[A-Z]+:[A-Z]+$/;
+
+/** What a file says of a sheet's print by names: the places that are printed, and those that are repeated. */
+export interface Printed {
+  areas?: readonly string[];
+  titles?: readonly string[];
+}
+
+/** The places of a list on one sheet; commas in the sheet's name part nothing. */
+const placesIn = (text: string): string[] =>
+  (text.match(/(?:'(?:[^']|'')*'|[^',])+/g) ?? []).map((one) =>
+    one.slice(one.lastIndexOf('!') + 1).replaceAll('$', ''),
+  );
+
+/** The same for all sheets, by their places in the list of sheets. */
+export function printNames(workbook: XmlElement): ReadonlyMap<number, Printed> {
+  const printed = new Map<number, Printed>();
+  for (const one of childrenOf(childOf(workbook, 'definedNames'), 'definedName')) {
+    const name = attribute(one, 'name');
+    if (name !== AREA && name !== TITLES) continue;
+    const place = whole(attribute(one, 'localSheetId')) ?? -1;
+    const found = printed.get(place) ?? {};
+    found[name === AREA ? 'areas' : 'titles'] = placesIn(one.textContent ?? '');
+    printed.set(place, found);
+  }
+  return printed;
+}
+
+/** Whether the edge of an area is small enough to be followed when cells move. */
+function canFollow(range: string): boolean {
+  const area = rectangleOf(range);
+  return area !== undefined && area.bottom < LIMITS.rows && area.right < LIMITS.columns;
+}
+
+/** What is printed of a sheet and what is repeated, as far as it moves with the cells. */
+export function printedOf({ areas = [], titles = [] }: Printed, leftOut: Set<LeftOut>): PageSetup {
+  const [rows, columns] = [ROWS, COLUMNS].map((form) => titles.find((one) => form.test(one) && fits(one)));
+  const follow = areas.filter(canFollow);
+  if (follow.length < areas.length || titles.length > [rows, columns].filter(Boolean).length) leftOut.add('printAreas');
+  return {
+    ...(follow.length > 0 ? { areas: follow } : {}),
+    ...(rows ? { rows } : {}),
+    ...(columns ? { columns } : {}),
+  };
+}
+
+/** Whether rows or columns are among those that the grid has. */
+function fits(lines: string): boolean {
+  const { bottom = 0, right = 0 } = rectangleOf(lines) ?? {};
+  return ROWS.test(lines) ? bottom < LIMITS.rows : right < LIMITS.columns;
+}
+
+/** The names by which a file says it; without a sheet's own set-up its first rows are repeated. */
+export function printedInFile(sheet: string, page: PageSetup | undefined, headerRows: number): [string, string][] {
+  const { areas = [], rows, columns } = page ?? (headerRows > 0 ? { rows: `1:${headerRows}` } : {});
+  const listed = (places: readonly (string | undefined)[]) =>
+    places.flatMap((one) => (one ? [placeOnSheet(sheet, one)] : [])).join(',');
+  return [
+    [AREA as string, listed(areas)],
+    [TITLES as string, listed([columns, rows])],
+  ].filter((one): one is [string, string] => one[1] !== '');
+}

@@ -1,0 +1,93 @@
+import { strFromU8, unzipSync } from 'fflate';
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { gridOfBook, shownFirst } from '../../../taskpane/workbook/grid/ofBook.js';
+import { workbookOf } from '../../../taskpane/workbook/grid/place.js';
+import { bookOfGrid } from '../../../taskpane/workbook/grid/toBook.js';
+import { writeBook } from '../../../taskpane/workbook/xlsx/writeBook.js';
+import { calculateWorkbook } from '../headless.js';
+import { opened, readOf, rows, words } from './handMade.js';
+
+const cells = rows(...[1, 2, 3, 4, 5].map((n) => `<c r="A${n}"><v>${n}</v></c>`));
+
+async function open(given: Parameters<typeof opened>[0]) {
+  const { book, leftOut } = opened(given);
+  const sheet = await calculateWorkbook(gridOfBook(book));
+  onTestFinished(() => sheet.dispose());
+  const saved = () => writeBook(bookOfGrid(sheet.grid));
+  const part = (name: string) => strFromU8(unzipSync(saved())[`xl/${name}.xml`] as Uint8Array);
+  return { sheet, book, leftOut, saved, part, shown: () => workbookOf(sheet.grid).getActiveSheet() };
+}
+
+const named = (area: string, titles: string) => ({
+  sheets: [cells],
+  names: ['Plan, B'],
+  after: `<definedNames><definedName name="_xlnm.Print_Area" localSheetId="0">${area}</definedName><definedName name="_xlnm.Print_Titles" localSheetId="0">${titles}</definedName></definedNames>`,
+});
+const area = "'Plan, B'!$A$2:$C$4,'Plan, B'!$E$1";
+
+describe('what is printed of a sheet', () => {
+  it('comes back with the rows and columns that are repeated, and moves with the cells', async () => {
+    const { leftOut, part, shown } = await open(named(area, "'Plan, B'!$B:$C,'Plan, B'!$1:$2"));
+    expect(leftOut).toEqual([]);
+    const says = (areas: string, titles: string) => {
+      expect(part('workbook')).toContain(`name="_xlnm.Print_Area" localSheetId="0">${areas}<`);
+      expect(part('workbook')).toContain(`name="_xlnm.Print_Titles" localSheetId="0">${titles}<`);
+    };
+    says(area, "'Plan, B'!$B:$C,'Plan, B'!$1:$2");
+    shown().insertRowsBefore(2, 3);
+    says("'Plan, B'!$A$2:$C$7,'Plan, B'!$E$1", "'Plan, B'!$B:$C,'Plan, B'!$1:$2");
+    shown().insertColumnsBefore(0, 1);
+    says("'Plan, B'!$B$2:$D$7,'Plan, B'!$F$1", "'Plan, B'!$C:$D,'Plan, B'!$1:$2");
+    shown().deleteRows(6, 1);
+    says("'Plan, B'!$B$2:$D$6,'Plan, B'!$F$1", "'Plan, B'!$C:$D,'Plan, B'!$1:$2");
+  });
+
+  it('is told where the grid has no such row or column', async () => {
+    const { leftOut, book } = await open(named("'Plan, B'!$A:$C", "'Plan, B'!$1:$1"));
+    expect(leftOut).toEqual([words.parts.printAreas]);
+    expect(book.sheets[0]?.page).toEqual({ rows: '1:1' });
+  });
+});
+
+describe('the sheet that a file shows first', () => {
+  it('is shown first in the grid, also where sheets before it are not taken', () => {
+    const { book } = opened({
+      sheets: [cells, cells, cells],
+      names: ['One', 'Two', 'Three'],
+      before: '<bookViews><workbookView activeTab="2"/></bookViews>',
+    });
+    expect([book.active, shownFirst(book)]).toEqual(['Three', 'sheet-2']);
+    const { active: _, ...rest } = book;
+    expect(shownFirst(rest)).toBe('sheet-0');
+  });
+});
+
+describe('a rule for entries', () => {
+  const said = (inside: string, ...limits: readonly string[]) => {
+    const ends = limits.map((one, n) => `<formula${n + 1}>${one}</formula${n + 1}>`).join('');
+    return ends === '' ? `<dataValidation ${inside}/>` : `<dataValidation ${inside}>${ends}</dataValidation>`;
+  };
+
+  it.each([
+    [
+      'stops',
+      said(
+        'type="decimal" operator="between" errorStyle="stop" errorTitle="Limits" error="0 to 9" showErrorMessage="1" sqref="A1"',
+        '0',
+        '9',
+      ),
+    ],
+    ['informs', said('type="list" errorStyle="information" allowBlank="1" showErrorMessage="1" sqref="A1"', '"a,b"')],
+    ['says nothing', said('type="decimal" operator="greaterThanOrEqual" sqref="A1"', '0')],
+    ['has one limit above', said('type="decimal" operator="lessThanOrEqual" errorStyle="warning" sqref="A1"', '5.5')],
+    ['asks for one number', said('type="decimal" operator="equal" sqref="A1"', '3')],
+    ['only shows a note under a title', said('promptTitle="Dose" showInputMessage="1" prompt="In g/hL" sqref="A1"')],
+  ])('is in the saved file as it was: one that %s', async (_, rule) => {
+    const { leftOut, saved, part } = await open({
+      sheets: [`${cells}<dataValidations count="1">${rule}</dataValidations>`],
+    });
+    expect(leftOut).toEqual([]);
+    expect(part('worksheets/sheet1')).toContain(rule.replace(/"(?=[^<]*<\/formula)/g, '&quot;'));
+    expect(readOf(saved()).book.sheets[0]?.rows[0]?.[0]?.value).toBe(1);
+  });
+});
