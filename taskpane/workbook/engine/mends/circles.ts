@@ -6,57 +6,75 @@ import {
   IFormulaDependencyGenerator,
   type IFormulaDependencyTree,
   LexerTreeBuilder,
-  sequenceNodeType,
 } from '../formula.js';
 import { servicesOf } from '../services.js';
 import { beforeFirstCalculation } from './firstCalculation.js';
 import { groupsIn } from './groupsIn.js';
-
-/** Functions that ask where a cell is, or what kind, and read no answer from it. */
-const POSITION = /(?<![\p{L}\p{N}_.])(?:ROWS?|COLUMNS?|AREAS|SHEETS?|ISREF|ISFORMULA|FORMULATEXT)\s*\([^()]*\)/giu;
+import { ASKS_PLACE, rangesRead } from './readPlaces.js';
 
 type Tree = IFormulaDependencyTree;
+type Item = ReturnType<Tree['toRTreeItem']>;
+
 /** The engine looks for circles itself, but then calculates each of them once a round. */
 interface Generator {
+  /** What formulas read by way of functions that find places, such as INDIRECT. */
+  readonly _dependencyRTreeCacheForAddressFunction: { bulkSearch(place: Item): Set<number> };
   _checkIsCycleDependency(trees: Tree[]): boolean;
 }
 
 const has = ({ startRow, endRow, startColumn, endColumn }: IRange, { row, column }: Tree) =>
   !(row < startRow || row > endRow || column < startColumn || column > endColumn);
 
+/** The place in one row or column that stands beside a formula. */
+const beside = (range: IRange, { row, column }: Tree): IRange => ({
+  ...(range.startColumn === range.endColumn ? { startRow: row, endRow: row } : range),
+  ...(range.startColumn === range.endColumn
+    ? { startColumn: range.startColumn, endColumn: range.startColumn }
+    : { startColumn: column, endColumn: column }),
+});
+
+/** Which formulas read the answer of another by way of functions that find places, by the other's id. */
+type Followed = ReadonlyMap<number, ReadonlySet<number>>;
+
 /** Shows an error in each formula that reads its own answer, directly or through others, in place of a growing number. */
 export function markCircles(univer: Univer): void {
   const injector = servicesOf(univer);
 
   /** Whether `tree` reads the answer of one of `others`, and not only where it is. */
-  function readsAnswer(tree: Tree, others: readonly Tree[]): boolean {
-    if (tree.formula.search(POSITION) < 0 && !tree.formula.includes('!')) return true;
+  function readsAnswer(tree: Tree, others: readonly Tree[], followed: Followed): boolean {
+    if (others.some((one) => followed.get(one.treeId)?.has(tree.treeId))) return true;
+    if (!ASKS_PLACE.test(tree.formula) && !tree.formula.includes('!')) return true;
     const book = injector.get(IUniverInstanceService).getUnit<Workbook>(tree.unitId);
-    const lexer = injector.get(LexerTreeBuilder);
     const { refOffsetX = 0, refOffsetY = 0 } = tree;
-    const formula = lexer.moveFormulaRefOffset(tree.formula.replace(POSITION, '0'), refOffsetX, refOffsetY);
-    return (lexer.sequenceNodesBuilder(formula) ?? []).some((node) => {
-      if (typeof node === 'string') return false;
-      if (node.nodeType === sequenceNodeType.DEFINED_NAME) return true;
-      if (node.nodeType !== sequenceNodeType.REFERENCE) return false;
-      const { range, sheetName } = deserializeRangeWithSheet(node.token);
-      // A sheet that is not there is taken for the formula's own by the engine.
-      const sheet = sheetName ? book?.getSheetBySheetName(sheetName)?.getSheetId() : tree.subUnitId;
-      return others.some((other) => other.subUnitId === sheet && has(range, other));
-    });
+    const formula = injector.get(LexerTreeBuilder).moveFormulaRefOffset(tree.formula, refOffsetX, refOffsetY);
+    return (
+      rangesRead(formula)?.some(({ range: text, single }) => {
+        const { range, sheetName } = deserializeRangeWithSheet(text);
+        // A sheet that is not there is taken for the formula's own by the engine.
+        const sheet = sheetName ? book?.getSheetBySheetName(sheetName)?.getSheetId() : tree.subUnitId;
+        const read = single ? beside(range, tree) : range;
+        return others.some((other) => other.subUnitId === sheet && has(read, other));
+      }) ?? true
+    );
   }
 
-  function mark(trees: Tree[]): void {
+  function mark(trees: Tree[], generator: Generator): void {
     const dependencies = injector.get(IDependencyManagerService);
     const known = new Map(trees.map((tree) => [tree.treeId, tree]));
     const treesOf = (ids: readonly number[]) => ids.flatMap((id) => known.get(id) ?? []);
     const all = new Map<number, readonly number[]>();
     /** Those of a circle that a formula does not read after all. */
     const unread = new Map<number, ReadonlySet<number>>();
+    const followed = new Map<number, ReadonlySet<number>>();
+    const search = (id: number): readonly number[] => {
+      const place = known.get(id)?.toRTreeItem();
+      if (!place) return [];
+      const byPlace = generator._dependencyRTreeCacheForAddressFunction.bulkSearch(place);
+      if (byPlace.size > 0) followed.set(id, byPlace);
+      return [...new Set([...dependencies.searchDependency(place), ...byPlace])].filter((one) => known.has(one));
+    };
     const readersOf = (id: number) => {
-      const found =
-        all.get(id) ??
-        [...dependencies.searchDependency(known.get(id)?.toRTreeItem() ?? [])].filter((one) => known.has(one));
+      const found = all.get(id) ?? search(id);
       all.set(id, found);
       return unread.size === 0 ? found : found.filter((one) => !unread.get(one)?.has(id));
     };
@@ -66,7 +84,7 @@ export function markCircles(univer: Univer): void {
       let innocent = false;
       for (const { ids } of circles) {
         const members = treesOf(ids);
-        for (const tree of members.filter((one) => !readsAnswer(one, members))) {
+        for (const tree of members.filter((one) => !readsAnswer(one, members, followed))) {
           unread.set(tree.treeId, new Set(ids));
           innocent = true;
         }
@@ -86,7 +104,7 @@ export function markCircles(univer: Univer): void {
   beforeFirstCalculation(univer, () => {
     const generator = injector.get(IFormulaDependencyGenerator) as unknown as Generator;
     generator._checkIsCycleDependency = (trees) => {
-      mark(trees);
+      mark(trees, generator);
       return false;
     };
   });
