@@ -34,7 +34,7 @@ export const workbook: Texts['workbook'] = {
   trialLeft:
     'Die Arbeitsmappe aus der Datei hat die Seite zu lange beschäftigt. Die vorherige ist wieder offen; darin ist nichts verloren.',
   trialCareful:
-    'Der letzte Start kam nicht so weit, dass die Seite antwortete. Dieser berechnet nichts, damit Sie die Ursache beheben oder die vorherige Arbeitsmappe zurückholen können. Öffnen Sie die Seite erneut, wird wieder berechnet.',
+    'Der letzte Start kam nicht so weit, dass die Seite antwortete. Dieser berechnet nichts, damit Sie die Ursache beheben oder die vorherige Arbeitsmappe zurückholen können. „Berechnen“ berechnet wieder, ebenso ein neues Öffnen der Seite.',
   left: {
     formula: (where) =>
       `Die Formel in ${where} kam zu keinem Ende und wurde angehalten. Sie bleibt, wie sie ist, mit ihrer letzten Antwort, wo sie eine hatte; wird sie geändert, wird sie wieder berechnet.`,
@@ -42,7 +42,11 @@ export const workbook: Texts['workbook'] = {
       `Die Formel in ${where} verlangt mehr Zellen, als auf einmal berechnet werden. Sie bleibt, wie sie ist, mit ihrer letzten Antwort, wo sie eine hatte.`,
     rules: (sheet) =>
       `Die Regeln und bedingten Formate von ${sheet} kamen zu keinem Ende und wurden angehalten. Alles andere wird berechnet.`,
-    all: 'Die Arbeitsmappe beschäftigt die Berechnung zu lange; sie wurde angehalten. Formeln behalten ihre letzten Antworten, bis die Seite neu geöffnet wird; Eingaben werden angenommen und gespeichert.',
+    all: 'Die Arbeitsmappe beschäftigt die Berechnung zu lange; sie wurde angehalten. Formeln behalten ihre letzten Antworten, bis Sie „Berechnen“ wählen; Eingaben werden angenommen und gespeichert.',
+  },
+  calculation: {
+    busy: { says: 'Wird berechnet …', button: 'Anhalten' },
+    stopped: { says: 'Nichts wird berechnet.', button: 'Berechnen' },
   },
   steps: { back: 'Rückgängig', forth: 'Wiederholen' },
   parts: { heading: 'Gezeigter Teil', sheet: 'Blatt', functions: 'Funktionen', width: 'Breite der Funktionen' },

@@ -29,7 +29,7 @@ export const workbook = {
   notKeptAside: 'The saved workbook could not be opened or moved aside. A new one was started, and it is not saved.',
   trialLeft: 'The workbook from the file kept the page too busy. The one before is open again; nothing in it is lost.',
   trialCareful:
-    'The last start never came so far as to answer. This one calculates nothing, so that you can put right what it was, or bring back the workbook before. Opening the page again calculates.',
+    'The last start never came so far as to answer. This one calculates nothing, so that you can put right what it was, or bring back the workbook before. “Calculate” calculates, and so does opening the page again.',
   left: {
     formula: (where: string) =>
       `The formula in ${where} did not come to an end and was stopped. It stays as it stands, with its last answer where it had one; change it, and it is calculated again.`,
@@ -37,7 +37,11 @@ export const workbook = {
       `The formula in ${where} asks for more cells than are calculated at once. It stays as it stands, with its last answer where it had one.`,
     rules: (sheet: string) =>
       `The rules and conditional formats of ${sheet} did not come to an end and were stopped. All else is calculated.`,
-    all: 'The workbook keeps the calculation too busy, so it was stopped. Formulas keep their last answers until the page is opened again; entries are taken and saved.',
+    all: 'The workbook keeps the calculation too busy, so it was stopped. Formulas keep their last answers until you choose “Calculate”; entries are taken and saved.',
+  },
+  calculation: {
+    busy: { says: 'Calculating …', button: 'Stop' },
+    stopped: { says: 'Nothing is calculated.', button: 'Calculate' },
   },
   steps: { back: 'Undo', forth: 'Redo' },
   parts: { heading: 'Shown part', sheet: 'Sheet', functions: 'Functions', width: 'Width of the functions' },

@@ -59,7 +59,7 @@ describe('a formula that does not come to an end', () => {
   it('keeps the answer that a file has for it, and the workbook before is one question away', async () => {
     await workbook.addSheet();
     await workbook.saved();
-    const line = `<c><f>${ENDLESS}</f><v>7</v></c><c><f>A1+1</f><v>8</v></c><c><f>2+2</f></c>`;
+    const line = `<c cm="1"><f>${ENDLESS}</f><v>7</v></c><c><f>A1+1</f><v>8</v></c><c><f>2+2</f></c>`;
     const file = zipped(partsOf({ sheets: [rows(line)], names: ['Endless'] }));
     await workbook.page
       .locator('input[type="file"]')

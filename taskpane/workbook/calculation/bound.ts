@@ -4,7 +4,8 @@ import { beforeFirstCalculation } from '../engine/mends/firstCalculation.js';
 import { oneAtATime } from '../engine/mends/oneAtATime.js';
 import { servicesOf } from '../engine/services.js';
 import { budget } from './budget.js';
-import type { Place } from './signals.js';
+import type { Place, Rests } from './signals.js';
+import type { Telling } from './telling.js';
 
 type Sheets = Readonly<Record<string, unknown>>;
 type Units = Readonly<Record<string, Sheets | undefined>>;
@@ -27,7 +28,7 @@ const withoutCell = (row: number, column: number) => (sheet: unknown) => {
 };
 
 interface Signals {
-  at(place: Place | null): void;
+  readonly telling: Telling;
   tooLarge(place: Place): void;
 }
 
@@ -35,7 +36,7 @@ interface Signals {
  * Lets the page know which formula is calculated, and leaves those alone that were found not to come to an end: also
  * while the engine looks for what depends on what, since it calculates addresses for that.
  */
-export function bound(univer: Univer, { at, tooLarge }: Signals): (rests: readonly Place[]) => void {
+export function bound(univer: Univer, { telling, tooLarge }: Signals): (given: Rests) => void {
   const injector = servicesOf(univer);
   let rests: readonly Place[] = [];
 
@@ -43,13 +44,14 @@ export function bound(univer: Univer, { at, tooLarge }: Signals): (rests: readon
     const runtime = injector.get(IFormulaRuntimeService);
     const setCurrent = runtime.setCurrent.bind(runtime);
     runtime.setCurrent = (row, column, rows, columns, sheet, unit) => {
-      at([sheet, row, column]);
+      telling.at([sheet, row, column]);
       setCurrent(row, column, rows, columns, sheet, unit);
     };
     const calculation = injector.get(ICalculateFormulaService);
     const execute = calculation.execute.bind(calculation);
+    calculation.executionCompleteListener$.subscribe(() => telling.nowhere());
     calculation.execute = (config) => {
-      at(null);
+      telling.nowhere();
       const cells = rests.filter(([, row]) => row >= 0);
       const formulaData = cells.reduce(
         (left, [sheet, row, column]) => changed(left, sheet, withoutCell(row, column)),
@@ -67,6 +69,7 @@ export function bound(univer: Univer, { at, tooLarge }: Signals): (rests: readon
 
   beforeFirstCalculation(univer, hold);
   return (given) => {
-    rests = given;
+    rests = given.rests;
+    telling.exactly = given.exactly;
   };
 }

@@ -4,17 +4,24 @@
  */
 export type Place = readonly [sheet: string, row: number, column: number];
 
+/** What is left alone, and whether every other formula is told of. */
+export interface Rests {
+  readonly rests: readonly Place[];
+  readonly exactly: boolean;
+}
+
 /**
  * What page and thread tell each other besides the engine’s own messages: as few words as can be, since one comes
  * with each formula.
  */
 export type FromThread =
-  | { readonly at: Place | null }
+  /** `about` where formulas after that one are not told of. */
+  | { readonly at: Place | null; readonly about?: boolean }
   | { readonly pong: true }
   | { readonly broken: true }
   /** The formula there asks for more cells than are gone through. */
   | { readonly tooLarge: Place };
-export type ToThread = { readonly ping: true } | { readonly rests: readonly Place[] };
+export type ToThread = { readonly ping: true } | Rests;
 
 const has = (message: unknown, ...keys: readonly string[]) =>
   typeof message === 'object' && message !== null && keys.some((key) => key in message);

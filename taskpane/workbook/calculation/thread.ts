@@ -10,8 +10,8 @@ const SECOND = 1000;
 const newWorker = () => new Worker(new URL('./worker.js', import.meta.url), { name: 'calculation' });
 
 interface Handlers {
-  /** It gave no sign of life, at a formula or elsewhere, or could not go on. */
-  ended(place: Place | null): void;
+  /** It gave no sign of life, at a formula, `about` there or elsewhere, or could not go on. */
+  ended(place: Place | null, about: boolean): void;
   tooLarge(place: Place): void;
 }
 
@@ -26,6 +26,8 @@ export class Thread {
   /** Kept until the thread is there to receive it. */
   #waiting: unknown[] | undefined;
   #place: Place | null = null;
+  #about = false;
+  #answered = false;
   #silent = 0;
   #watch = 0;
 
@@ -37,6 +39,7 @@ export class Thread {
     this.end();
     this.#waiting = [];
     this.#place = null;
+    this.#about = false;
     const worker = newWorker();
     worker.onmessage = ({ data }) => this.#take(data);
     worker.onerror = (event) => {
@@ -61,15 +64,16 @@ export class Thread {
   };
 
   #give() {
-    const place = this.#place;
+    const [place, about] = [this.#place, this.#about];
     this.end();
-    this.#handlers.ended(place);
+    this.#handlers.ended(place, about);
   }
 
   #rest() {
     window.clearInterval(this.#watch);
     this.#watch = 0;
     this.#silent = 0;
+    this.#answered = false;
   }
 
   /** A thread that was given something answers when it is through with it. */
@@ -77,9 +81,15 @@ export class Thread {
     if (this.#watch !== 0 || !this.#worker) return;
     this.#watch = window.setInterval(() => {
       this.#silent += 1;
+      if (this.#answered) this.#ask();
       if (this.#silent > (this.#waiting ? PATIENCE_AT_FIRST : PATIENCE)) this.#give();
     }, SECOND);
-    if (!this.#waiting) this.#worker.postMessage({ ping: true } satisfies ToThread);
+    if (!this.#waiting) this.#ask();
+  }
+
+  #ask() {
+    this.#answered = false;
+    this.#worker?.postMessage({ ping: true } satisfies ToThread);
   }
 
   #take(message: unknown) {
@@ -88,15 +98,18 @@ export class Thread {
     if (sent) {
       this.#waiting = undefined;
       for (const one of sent) this.#worker?.postMessage(one);
-      this.#worker?.postMessage({ ping: true } satisfies ToThread);
+      this.#ask();
     }
     if (!isFromThread(message)) {
       this.onMessage.next(message);
     } else if ('at' in message) {
       this.#place = message.at;
+      this.#about = message.about ?? false;
       this.#expect();
     } else if ('broken' in message) this.#give();
     else if ('tooLarge' in message) this.#handlers.tooLarge(message.tooLarge);
+    // In the midst of a calculation of which not all is told, it is asked again.
+    else if (this.#about) this.#answered = true;
     else this.#rest();
   }
 }

@@ -15,6 +15,7 @@ import { answers } from '../formula/cellError.js';
 import { registerCalculating } from '../formula/engine.js';
 import { bound } from './bound.js';
 import { type FromThread, isToThread } from './signals.js';
+import { Telling } from './telling.js';
 import { tellSentences } from './tellSentences.js';
 
 /** What a thread has in place of a window. */
@@ -35,10 +36,10 @@ injector.add([IRPCChannelService, { useFactory: () => new ChannelService(port) }
 injector.add([IRemoteInstanceService, { useClass: WebWorkerRemoteInstanceService }]);
 injector.add([DataSyncReplicaController]);
 const messages = registerCalculating(univer, { metadata: metadata('').functions, bound: bindAll(answers) });
-const rests = bound(univer, { at: (at) => signal({ at }), tooLarge: (tooLarge) => signal({ tooLarge }) });
+const rests = bound(univer, { telling: new Telling(signal), tooLarge: (tooLarge) => signal({ tooLarge }) });
 received.pipe(filter(isToThread)).subscribe((message) => {
   if ('ping' in message) signal({ pong: true });
-  else rests(message.rests);
+  else rests(message);
 });
 injector.get(DataSyncReplicaController);
 // The engine is not to be relied on any more once it has broken off in the middle of something.

@@ -1,1 +1,1 @@
-export { IEditorBridgeService, ISheetClipboardService } from '@univerjs/sheets-ui';
+export { IEditorBridgeService, ISheetClipboardService, SheetsUIPart } from '@univerjs/sheets-ui';

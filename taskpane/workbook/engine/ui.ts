@@ -1,1 +1,1 @@
-export { ILayoutService, type IShortcutItem, IShortcutService, KeyCode } from '@univerjs/ui';
+export { ILayoutService, type IShortcutItem, IShortcutService, IUIPartsService, KeyCode } from '@univerjs/ui';

@@ -1,4 +1,5 @@
 import { calculateElsewhere, type Left } from '../calculation/elsewhere.js';
+import type { Calculation } from '../calculation/standing.js';
 import { UniverSheetsConditionalFormattingPlugin } from '../engine/conditions.js';
 import { type IWorkbookData, LogLevel, Univer, UniverInstanceType } from '../engine/core.js';
 import { FUniver } from '../engine/facade.js';
@@ -13,6 +14,9 @@ import {
   UniverSheetsUIPlugin,
   UniverUIPlugin,
 } from '../engine/page.js';
+import { servicesOf } from '../engine/services.js';
+import { SheetsUIPart } from '../engine/sheetsUi.js';
+import { IUIPartsService } from '../engine/ui.js';
 import { UniverSheetsDataValidationPlugin } from '../engine/validation.js';
 import type { Locale } from '../engine/words/locale.js';
 import { type Functions, registerHolding } from '../formula/engine.js';
@@ -23,6 +27,10 @@ export interface Grid {
   readonly univer: Univer;
   readonly api: FUniver;
   readonly messages: Messages;
+}
+
+export interface BootedGrid extends Grid {
+  readonly calculation: Calculation;
 }
 
 interface Boot {
@@ -45,7 +53,7 @@ export function bootGrid({
   darkMode,
   calculates,
   left,
-}: Boot): Grid {
+}: Boot): BootedGrid {
   const univer = new Univer({ locale, locales: { [locale]: words }, darkMode, logLevel: LogLevel.ERROR });
   univer.registerPlugin(UniverRenderEnginePlugin);
   univer.registerPlugin(UniverUIPlugin, {
@@ -60,7 +68,7 @@ export function bootGrid({
   univer.registerPlugin(UniverDocsPlugin);
   univer.registerPlugin(UniverDocsUIPlugin);
   const messages = new Messages();
-  calculateElsewhere(univer, messages, { calculates, left });
+  const calculation = calculateElsewhere(univer, messages, { calculates, left });
   registerHolding(univer, functions, messages);
   univer.registerPlugin(UniverSheetsUIPlugin, {
     formulaBar: true,
@@ -80,5 +88,7 @@ export function bootGrid({
     showSearchOnDropdown: false,
   });
   univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
-  return { univer, api: FUniver.newAPI(univer), messages };
+  // The page says itself, and more plainly, that a calculation lasts.
+  servicesOf(univer).get(IUIPartsService).setUIVisible(SheetsUIPart.FORMULA_AUX, false);
+  return { univer, api: FUniver.newAPI(univer), messages, calculation };
 }

@@ -3,6 +3,7 @@ import type { Block, Cells, Selection, ShownChart } from '../../host/host.js';
 import type { Reference } from '../../host/reference.js';
 import { Refusal } from '../../host/refusal.js';
 import type { WorkbookContents } from '../../host/workbookContents.js';
+import type { Calculation } from '../calculation/standing.js';
 import { servicesOf } from '../engine/services.js';
 import { ILayoutService } from '../engine/ui.js';
 import type { Book } from '../xlsx/book.js';
@@ -26,6 +27,7 @@ import { writeBlock } from './write.js';
 export interface OpenedWorkbook {
   readonly tabs: SheetTabs;
   readonly steps: Steps;
+  readonly calculation: Calculation;
   selection(): Selection;
   onSelection(listener: (selection: Selection) => void): () => void;
   onCharts(listener: (charts: readonly ShownChart[]) => void): () => void;
@@ -48,7 +50,12 @@ export interface OpenedWorkbook {
   focus(): void;
 }
 
-export function openedWorkbook(grid: Grid, container: HTMLElement, calculated: Promise<void>): OpenedWorkbook {
+export function openedWorkbook(
+  grid: Grid,
+  container: HTMLElement,
+  calculated: Promise<void>,
+  calculation: Calculation,
+): OpenedWorkbook {
   let readOnly = false;
   const changing = <T>(change: () => T): T => {
     if (readOnly) throw new Refusal((words) => words.readOnly);
@@ -57,6 +64,7 @@ export function openedWorkbook(grid: Grid, container: HTMLElement, calculated: P
   return {
     tabs: sheetTabs(grid),
     steps: stepsOf(grid),
+    calculation,
     selection: () => readSelection(grid),
     onSelection: (listener) => watchSelection(grid, listener),
     onCharts: (listener) => watchCharts(grid, listener),

@@ -105,7 +105,7 @@ export async function startGrid({
   // Earlier it would take keys for a cell that cannot be seen or chosen yet.
   await servicesOf(grid.univer).get(LifecycleService).onStage(LifecycleStages.Rendered);
   forgetSteps(grid);
-  const workbook = openedWorkbook(grid, container, calculated);
+  const workbook = openedWorkbook(grid, container, calculated, grid.calculation);
   closeNameListOnChoice(grid.univer, workbook.focus);
   return workbook;
 }

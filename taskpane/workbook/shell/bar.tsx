@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { CalculationStatus } from './calculation.js';
 import { Dialog } from './dialog.js';
 import { OpenFile } from './openFile.js';
 import type { ReadFile } from './readFile.js';
@@ -34,6 +35,7 @@ export function Bar({ state, store, actions }: { state: State; store: Store; act
           {words.takeOver}
         </button>
       )}
+      <CalculationStatus calculation={state.workbook?.calculation} />
       <StepButtons steps={ready ? state.workbook?.steps : undefined} />
       {state.hasBefore && (
         <button type="button" disabled={!ready} onClick={() => ask('bringBack')}>

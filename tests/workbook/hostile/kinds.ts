@@ -4,9 +4,9 @@ import { HOSTILE_STRUCTURES } from './structures.js';
 
 const escaped = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');
 
-/** A formula that has an answer already, and a text that such formulas search. */
+/** A formula of the younger kind, which fills cells, that has an answer already, and a text that such formulas search. */
 const row = (formula: string) =>
-  `<c><f>${escaped(formula)}</f><v>7</v></c><c t="inlineStr"><is><t>${'a'.repeat(30_000)}</t></is></c>`;
+  `<c cm="1"><f>${escaped(formula)}</f><v>7</v></c><c t="inlineStr"><is><t>${'a'.repeat(30_000)}</t></is></c>`;
 
 const fileOf = (...formulas: readonly string[]) => zipped(partsOf({ sheets: [rows(...formulas.map(row))] }));
 
