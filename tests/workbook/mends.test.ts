@@ -9,6 +9,7 @@ import {
 import { BaseReferenceObject } from '../../taskpane/workbook/engine/formula.js';
 import { bareCellValue } from '../../taskpane/workbook/engine/mends/cellValues.js';
 import { leaveEntriesAlone } from '../../taskpane/workbook/engine/mends/leaveEntriesAlone.js';
+import { bare } from '../../taskpane/workbook/engine/mends/manyFrames.js';
 import { servicesOf } from '../../taskpane/workbook/engine/services.js';
 import { ClearSelectionContentCommand, SetRangeValuesMutation } from '../../taskpane/workbook/engine/sheets.js';
 import { bareEngine } from './bareEngine.js';
@@ -26,6 +27,26 @@ describe('the engine without our mends', () => {
     engine.sheet.getRange('B1').setValue(1);
     await engine.settled();
     expect([engine.at('A3'), engine.at('C1')]).toEqual([null, 3]);
+  });
+
+  it('still sorts all that is drawn in search of one part, and of each that is added: manyFrames.ts', () => {
+    let sorted = 0;
+    const getObjectsByOrder = () => {
+      sorted += 1;
+      return [];
+    };
+    bare.getObject.call({ _layers: [{ getObjectsByOrder }] } as never, 'frame');
+    expect(sorted).toBe(1);
+    const parts = [{ oKey: 'one' }, { oKey: 'two' }];
+    const looked: string[] = [];
+    const layer = {
+      _objects: [],
+      scene: { getObject: (key: string) => void looked.push(key), setObjectBehavior() {} },
+      _layerBehavior() {},
+      makeDirty() {},
+    };
+    bare.addObject.call(layer as never, { classType: 'Group', getObjects: () => parts } as never);
+    expect(looked).toEqual(['one', 'two']);
   });
 
   it('still shows a number for formulas that read their own answer: circles.ts', async () => {

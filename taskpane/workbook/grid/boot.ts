@@ -3,6 +3,7 @@ import type { Calculation } from '../calculation/standing.js';
 import { UniverSheetsConditionalFormattingPlugin } from '../engine/conditions.js';
 import { type IWorkbookData, LogLevel, Univer, UniverInstanceType } from '../engine/core.js';
 import { FUniver } from '../engine/facade.js';
+import { mendManyFrames } from '../engine/mends/manyFrames.js';
 import {
   UniverDocsPlugin,
   UniverDocsUIPlugin,
@@ -54,6 +55,7 @@ export function bootGrid({
   calculates,
   left,
 }: Boot): BootedGrid {
+  mendManyFrames();
   const univer = new Univer({ locale, locales: { [locale]: words }, darkMode, logLevel: LogLevel.ERROR });
   univer.registerPlugin(UniverRenderEnginePlugin);
   univer.registerPlugin(UniverUIPlugin, {

@@ -1,0 +1,1 @@
+export { type BaseObject, type Group, Layer, Scene } from '@univerjs/engine-render';
