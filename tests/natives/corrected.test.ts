@@ -48,6 +48,20 @@ const faults: readonly Fault[] = [
   { name: 'MATCH', given: ['bb', [['a', 'b', 'c']], 1], expected: 2 },
   { name: 'XMATCH', given: ['a', [[1, 2, 3]], -1], expected: '#N/A' },
   { name: 'XLOOKUP', given: ['a', [[1, 2, 3]], [[1, 2, 3]], 'none', -1], expected: 'none' },
+  { name: 'CHAR', given: [128], expected: '€' },
+  { name: 'CHAR', given: [256], expected: '#VALUE!' },
+  { name: 'CODE', given: ['€'], expected: 128 },
+  { name: 'SEARCH', given: ['m*n', 'margin'], expected: 1 },
+  { name: 'SECOND', given: [0.00001], expected: 1 },
+  { name: 'DB', given: [1_000_000, 100_000, 6, 7, 7], expected: 15845.098473848071 },
+  { name: 'GAMMA', given: [2.5], expected: 0.75 * Math.sqrt(Math.PI) },
+  { name: 'BESSELJ', given: [0, 0], expected: 1 },
+  // I0(2) of Abramowitz and Stegun, table 9.8: e² × 0.3085083225.
+  { name: 'BESSELI', given: [2, 0], expected: 2.279585302336067 },
+  { name: 'F.DIST.RT', given: [1, 1, 1], expected: 0.5 },
+  { name: 'T.DIST', given: [1, 1, false], expected: 1 / (2 * Math.PI) },
+  { name: 'T.DIST.RT', given: [1, 1], expected: 0.25 },
+  { name: 'T.DIST.2T', given: [Math.SQRT2, 2], expected: 1 - Math.SQRT1_2 },
 ];
 
 function object(given: Given): BaseValueObject {

@@ -66,6 +66,19 @@ describe('operators in the embedded workbook', () => {
     expect(await shown([], ['=SUM({1,2}{3})'])).toEqual(['#VALUE!']);
   });
 
+  it('find an error in a list as what stands there, and average it as itself', async () => {
+    const cells = [
+      [1, '=1/0'],
+      [2, 5],
+      ['=NA()', 6],
+    ];
+    const formulas = [
+      ...['=XLOOKUP(1,A1:A2,B1:B2,"none")', '=XLOOKUP(2,A1:A2,B1:B2,"none")', '=XLOOKUP(3,A1:A2,B1:B2,"none")'],
+      ...['=AVERAGE(B1:B3)', '=AVERAGE(A1:A3)', '=AVERAGE(A1:A2)', '=MAXIFS(A1:A2,B1:B2,9)', '=MINIFS(A1:A2,B1:B2,5)'],
+    ];
+    expect(await shown(cells, formulas)).toEqual(['#DIV/0!', 5, 'none', '#DIV/0!', '#N/A', 1.5, 0, 2]);
+  });
+
   it('tell 0 from an empty text, and a blank cell from neither', async () => {
     const formulas = ['=A1=""', '=""=A1', '=A1<>""', '=Z1=""', '=""=Z1', '=Z1=0', '=Z1=FALSE', '=A1=FALSE', '=A1=Z1'];
     expect(await shown([[0]], formulas)).toEqual([false, false, true, true, true, true, true, false, true]);

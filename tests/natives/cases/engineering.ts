@@ -1,8 +1,8 @@
 import type { Family } from './case.js';
 
 export const engineering: Family = {
-  BESSELI: ['1.5,1', '2,0'],
-  BESSELJ: ['1.9,2', '0,0'],
+  BESSELI: ['1.5,1', '2,0', '-3,2', '20,1', '1,-1'],
+  BESSELJ: ['1.9,2', '0,0', '-1.9,3', '30,5', '1,-1'],
   BESSELK: ['1.5,1'],
   BESSELY: ['2.5,1'],
   BIN2DEC: ['1100100', '1111111111', '12'],
@@ -41,15 +41,6 @@ export const engineering: Family = {
   HEX2BIN: ['"F",8', '"B7"'],
   HEX2DEC: ['"A5"', '"FFFFFFFF5B"', '"G"'],
   HEX2OCT: ['"F",3'],
-  IMABS: ['"5+12i"'],
-  IMAGINARY: ['"3+4i"', '"0-j"'],
-  IMARGUMENT: ['"3+4i"'],
-  IMCONJUGATE: ['"3+4i"'],
-  IMDIV: ['"-238+240i","10+24i"'],
-  IMPRODUCT: ['"3+4i","5-3i"'],
-  IMREAL: ['"6-9i"'],
-  IMSUB: ['"13+4i","5+3i"'],
-  IMSUM: ['"3+4i","5-3i"'],
   OCT2BIN: ['3,3'],
   OCT2DEC: ['54', '7777777533'],
   OCT2HEX: ['100,4'],

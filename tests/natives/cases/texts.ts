@@ -1,9 +1,9 @@
 import type { Family } from './case.js';
 
 export const texts: Family = {
-  CHAR: ['65', '0', '256'],
+  CHAR: ['65', '0', '256', '128', '255', '150'],
   CLEAN: ['"a"&CHAR(7)&"b"'],
-  CODE: ['"A"', '""'],
+  CODE: ['"A"', '""', '"€"', '"ü"', '"–"'],
   CONCATENATE: ['A1," ",C1', 'TRUE,1', 'H1,"x"'],
   EXACT: ['"word","Word"', '"a","a"', '1,"1"'],
   FIND: ['"M","Mild Malt"', '"m","Mild Malt",2', '"x","abc"', '"","abc"', '"a","abc",0'],
@@ -17,7 +17,15 @@ export const texts: Family = {
   REPLACE: ['"abcdefghijk",6,5,"*"', '"2009",3,2,"10"', '"abc",9,1,"x"'],
   REPT: ['"*-",3', '"x",0', '"x",-1', '"ab",1.9'],
   RIGHT: ['"Sale Price",5', '"abc"', '"abc",0'],
-  SEARCH: ['"e","Statements",6', '"m*n","margin"', '"x","abc"', '"?b","aab"'],
+  SEARCH: [
+    '"e","Statements",6',
+    '"m*n","margin"',
+    '"x","abc"',
+    '"?b","aab"',
+    '"~*","a*b"',
+    '"a*z","abc"',
+    '"(b","a(b"',
+  ],
   SUBSTITUTE: ['"Quarter 1, 2011","1","2",3', '"aaa","a","b"', '"abc","","x"'],
   T: ['"Rainfall"', '19', 'TRUE', 'A1', 'C1'],
   TEXT: [

@@ -1,13 +1,21 @@
+import { accurateFunctions } from './accurate.js';
+import { Average } from './average.js';
+import { Char, Code } from './characters.js';
 import { Compare } from './compare.js';
 import { Convert } from './convert.js';
+import { DeclineBalance } from './decline.js';
 import { Edate } from './edate.js';
 import type { FunctionClass } from './engineClass.js';
 import { Eomonth } from './eomonth.js';
+import { extreme } from './extremes.js';
+import { Xlookup } from './found.js';
 import { IsoWeek } from './isoWeek.js';
 import { nearest } from './search.js';
+import { Second } from './second.js';
 import { Single } from './single.js';
 import { SumProduct } from './sumProduct.js';
 import { WorkdayInternational } from './weekday.js';
+import { Search } from './wildcards.js';
 
 /** Functions of the file format that the engine has not. */
 const addedFunctions: [FunctionClass, string][] = [[Single, 'SINGLE']];
@@ -27,6 +35,15 @@ export const correctedFunctions = (): [FunctionClass, string][] => [
   [Convert, 'CONVERT'],
   [nearest('MATCH'), 'MATCH'],
   [nearest('XMATCH'), 'XMATCH'],
-  [nearest('XLOOKUP'), 'XLOOKUP'],
+  [Xlookup, 'XLOOKUP'],
+  [extreme('MAXIFS'), 'MAXIFS'],
+  [extreme('MINIFS'), 'MINIFS'],
+  [Average, 'AVERAGE'],
+  [Char, 'CHAR'],
+  [Code, 'CODE'],
+  [Search, 'SEARCH'],
+  [Second, 'SECOND'],
+  [DeclineBalance, 'DB'],
+  ...accurateFunctions(),
   ...addedFunctions,
 ];

@@ -1,0 +1,30 @@
+import type { Family } from './case.js';
+
+/** Functions of complex numbers. */
+export const complex: Family = {
+  IMABS: ['"5+12i"', '"x"'],
+  IMAGINARY: ['"3+4i"', '"0-j"', '"4"'],
+  IMARGUMENT: ['"3+4i"', '"-1"', '0'],
+  IMCONJUGATE: ['"3+4i"'],
+  IMCOS: ['"1+i"', '"0.5"'],
+  IMCOSH: ['"4+3i"'],
+  IMCOT: ['"4+3i"'],
+  IMCSC: ['"4+3i"'],
+  IMCSCH: ['"4+3i"'],
+  IMDIV: ['"-238+240i","10+24i"', '"1+i","0"'],
+  IMEXP: ['"1+i"', '"0"'],
+  IMLN: ['"3+4i"', '"0"'],
+  IMLOG10: ['"3+4i"'],
+  IMLOG2: ['"3+4i"'],
+  IMPOWER: ['"2+3i",3', '"4",0.5', '"1+i",-2'],
+  IMPRODUCT: ['"3+4i","5-3i"', '"1+2i",30'],
+  IMREAL: ['"6-9i"', '"-2j"'],
+  IMSEC: ['"4+3i"'],
+  IMSECH: ['"4+3i"'],
+  IMSIN: ['"4+3i"'],
+  IMSINH: ['"4+3i"'],
+  IMSQRT: ['"1+i"', '"-4"'],
+  IMSUB: ['"13+4i","5+3i"', '"1+i","1+i"'],
+  IMSUM: ['"3+4i","5-3i"', '"1+i","2-i"'],
+  IMTAN: ['"4+3i"'],
+};
