@@ -4,6 +4,7 @@ import { check } from './check.de.js';
 import type { Texts } from './dictionary.js';
 import { entry } from './entry.de.js';
 import { explain } from './explain.de.js';
+import { format } from './format.de.js';
 import { host } from './host.de.js';
 import { open } from './open.de.js';
 import { picture } from './picture.de.js';
@@ -40,6 +41,7 @@ export const de: Texts = {
   check,
   charts,
   entry,
+  format,
   host,
   open,
   save,

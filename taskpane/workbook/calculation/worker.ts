@@ -2,7 +2,8 @@ import { filter, fromEvent, map, share } from 'rxjs';
 import { bindAll } from '../../../functions/bind.js';
 import { metadata } from '../../../functions/metadata.js';
 import { ICommandService, LocaleType, LogLevel, Univer } from '../engine/core.js';
-import { SetFormulaCalculationResultMutation } from '../engine/formula.js';
+import { ISheetRowFilteredService, SetFormulaCalculationResultMutation } from '../engine/formula.js';
+import { beforeFirstCalculation } from '../engine/mends/firstCalculation.js';
 import {
   ChannelService,
   DataSyncReplicaController,
@@ -37,9 +38,18 @@ injector.add([IRemoteInstanceService, { useClass: WebWorkerRemoteInstanceService
 injector.add([DataSyncReplicaController]);
 const messages = registerCalculating(univer, { metadata: metadata('').functions, bound: bindAll(answers) });
 const rests = bound(univer, { telling: new Telling(signal), tooLarge: (tooLarge) => signal({ tooLarge }) });
+// Rows that a filter hides are none to SUBTOTAL; what the filter looks for is known to the page alone.
+const filteredOut = new Map<string, ReadonlySet<number>>();
+beforeFirstCalculation(univer, () =>
+  injector.get(ISheetRowFilteredService).register((_, sheet, row) => filteredOut.get(sheet)?.has(row) ?? false),
+);
 received.pipe(filter(isToThread)).subscribe((message) => {
   if ('ping' in message) signal({ pong: true });
-  else rests(message);
+  else if ('rests' in message) rests(message);
+  else {
+    filteredOut.clear();
+    for (const [sheet, rows] of Object.entries(message.filteredOut)) filteredOut.set(sheet, new Set(rows));
+  }
 });
 injector.get(DataSyncReplicaController);
 // The engine is not to be relied on any more once it has broken off in the middle of something.

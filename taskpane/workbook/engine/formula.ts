@@ -26,6 +26,7 @@ export {
   type IRemoveOtherFormulaMutationParams,
   type ISetDefinedNameMutationParam,
   type ISetOtherFormulaMutationParams,
+  ISheetRowFilteredService,
   LexerNode,
   LexerTreeBuilder,
   NullValueObject,

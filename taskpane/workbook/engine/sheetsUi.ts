@@ -1,1 +1,7 @@
-export { IEditorBridgeService, ISheetClipboardService, SheetsUIPart } from '@univerjs/sheets-ui';
+export {
+  IEditorBridgeService,
+  ISheetClipboardService,
+  SetZoomRatioOperation,
+  SheetsUIPart,
+  whenSheetEditorFocused,
+} from '@univerjs/sheets-ui';

@@ -1,1 +1,10 @@
-export { ILayoutService, type IShortcutItem, IShortcutService, IUIPartsService, KeyCode } from '@univerjs/ui';
+export {
+  ContextMenuPosition,
+  IContextMenuService,
+  ILayoutService,
+  type IShortcutItem,
+  IShortcutService,
+  IUIPartsService,
+  KeyCode,
+  MetaKeys,
+} from '@univerjs/ui';

@@ -43,7 +43,7 @@ export function notationOfBlock(texts: Iterable<string>, own: Notation): BlockNo
   if (foreign !== undefined && usual === undefined) {
     const decimal = other(own.decimal);
     const groups = `${[...own.groups].filter((group) => group !== decimal).join('')}${own.decimal}`;
-    return { notation: { decimal, groups }, shownBy: foreign };
+    return { notation: { ...own, decimal, groups }, shownBy: foreign };
   }
   return { notation: own, ...(open !== undefined && usual === undefined ? { open } : {}) };
 }

@@ -1,8 +1,11 @@
-/** How the user's language writes numbers. */
+import { type DateNotation, dateNotationOf } from './date.js';
+
+/** How the user's language writes numbers and dates. */
 export interface Notation {
   readonly decimal: '.' | ',';
   /** Characters that may stand between groups of three digits. */
   readonly groups: string;
+  readonly dates: DateNotation;
 }
 
 const SPACES = ' \u00a0\u202f';
@@ -14,7 +17,7 @@ export function notationOf(locale: string): Notation {
   const group = of('group');
   // Swiss German groups with either form of the apostrophe; spaces are understood everywhere.
   const groups = /['’]/.test(group) ? "'’" : SPACES.includes(group) ? '' : group;
-  return { decimal, groups: groups.replace(decimal, '') + SPACES };
+  return { decimal, groups: groups.replace(decimal, '') + SPACES, dates: dateNotationOf(locale) };
 }
 
 /** A number as this notation writes it, all digits kept. */

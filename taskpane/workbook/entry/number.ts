@@ -2,7 +2,14 @@ import { type Notation, written } from './notation.js';
 import type { Writing } from './writing.js';
 
 export type NumberEntry =
-  | { readonly kind: 'number'; readonly value: number; readonly percent: boolean; readonly decimals: number }
+  | {
+      readonly kind: 'number';
+      readonly value: number;
+      readonly percent: boolean;
+      readonly decimals: number;
+      /** The format that shows it as it was typed: a date, a time, a sum of money. */
+      readonly format?: string;
+    }
   | { readonly kind: 'text' }
   | { readonly kind: 'refused'; readonly message: string };
 

@@ -2,6 +2,7 @@ import { LIMITS } from '../xlsx/limits.js';
 import { rectangleOf } from '../xlsx/readPlaces.js';
 import type { Grid } from './boot.js';
 import { workbookOf } from './place.js';
+import { reveal } from './reveal.js';
 import { canReach, growTo } from './room.js';
 
 /** Whole columns and rows, which end where the sheet does, have letters or numbers alone. */
@@ -19,7 +20,13 @@ export function growToTypedAddress(
     const place = isOfCells(address) ? rectangleOf(address) : undefined;
     if (!place) return;
     const extent = { rows: place.bottom + 1, columns: place.right + 1 };
-    if (canReach(extent)) return growTo(workbookOf(grid).getActiveSheet(), extent);
+    if (canReach(extent)) {
+      const sheet = workbookOf(grid).getActiveSheet();
+      growTo(sheet, extent);
+      // After the engine has gone there, which may leave it under what is frozen.
+      setTimeout(() => reveal(sheet, place.top, place.left));
+      return;
+    }
     event.preventDefault();
     event.stopImmediatePropagation();
     tooFar(String(LIMITS.rows), String(LIMITS.columns));

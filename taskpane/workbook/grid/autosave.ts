@@ -2,7 +2,7 @@ import { CommandType, type ICommandInfo } from '../engine/core.js';
 import { keepLastMoment } from '../store/lastMoment.js';
 import { save, stamped } from '../store/store.js';
 import type { Grid } from './boot.js';
-import { workbookOf } from './place.js';
+import { savedWorkbook, workbookOf } from './place.js';
 
 export type SaveState = 'saved' | 'saving' | 'failed' | 'elsewhere';
 
@@ -42,7 +42,7 @@ export function autosave(grid: Grid, calculated: Promise<void>, tell: (state: Sa
   let last: Promise<void> = Promise.resolve();
   /** Whether the last save was refused: only another one could mend that. */
   let failed = false;
-  const snapshot = () => stamped(workbookOf(grid).save());
+  const snapshot = () => stamped(savedWorkbook(grid));
 
   const write = () => {
     window.clearTimeout(waiting);

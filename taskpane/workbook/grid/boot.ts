@@ -1,4 +1,5 @@
 import { calculateElsewhere, type Left } from '../calculation/elsewhere.js';
+import type { FilteredOut } from '../calculation/signals.js';
 import type { Calculation } from '../calculation/standing.js';
 import { UniverSheetsConditionalFormattingPlugin } from '../engine/conditions.js';
 import { type IWorkbookData, LogLevel, Univer, UniverInstanceType } from '../engine/core.js';
@@ -28,6 +29,8 @@ export interface Grid {
   readonly univer: Univer;
   readonly api: FUniver;
   readonly messages: Messages;
+  /** Tells the thread that calculates which rows a filter hides. */
+  filteredOut?(rows: FilteredOut): void;
 }
 
 export interface BootedGrid extends Grid {
@@ -92,5 +95,6 @@ export function bootGrid({
   univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
   // The page says itself, and more plainly, that a calculation lasts.
   servicesOf(univer).get(IUIPartsService).setUIVisible(SheetsUIPart.FORMULA_AUX, false);
-  return { univer, api: FUniver.newAPI(univer), messages, calculation };
+  const filteredOut = (rows: FilteredOut) => calculation.filteredOut(rows);
+  return { univer, api: FUniver.newAPI(univer), messages, calculation, filteredOut };
 }

@@ -11,7 +11,10 @@ const isPercent = (look: IStyleData | undefined) => look?.n?.pattern.includes('%
  * spreadsheets have it; the cell shows at once what was understood.
  */
 function numberCell(entry: Accepted & { kind: 'number' }, look: IStyleData | undefined): ICellData {
-  const { value, percent, decimals } = entry;
+  const { value, percent, decimals, format } = entry;
+  const own = look?.n?.pattern;
+  if (format && (!own || /^general$/i.test(own)))
+    return { v: value, t: CellValueType.NUMBER, s: { ...look, n: { pattern: format } } };
   if (!percent) {
     const hundredths = isPercent(look) && Math.abs(value) >= 1;
     return { v: hundredths ? value / 100 : value, t: CellValueType.NUMBER };
@@ -25,6 +28,7 @@ function numberCell(entry: Accepted & { kind: 'number' }, look: IStyleData | und
 export function entryCell(entry: Accepted, typed: string, look: IStyleData | undefined): ICellData {
   const nothing = { f: null, si: null, p: null, v: null };
   if (entry.kind === 'formula') return { ...nothing, f: entry.formula };
+  if (look?.n?.pattern === '@') return { ...nothing, v: typed, t: CellValueType.FORCE_STRING };
   if (entry.kind === 'boolean') return { ...nothing, v: entry.value ? 1 : 0, t: CellValueType.BOOLEAN };
   if (entry.kind === 'number') return { ...nothing, ...numberCell(entry, look) };
   return { ...nothing, ...textCell(typed) };

@@ -4,6 +4,7 @@ import type { RangeReference, Reference } from '../../host/reference.js';
 import { Refusal } from '../../host/refusal.js';
 import type { Grid } from './boot.js';
 import { workbookOf } from './place.js';
+import { reveal } from './reveal.js';
 
 /** The rectangle behind a reference; a name leads to it. The grid knows neither tables nor `A1#`. */
 function rectangle(grid: Grid, reference: Reference): RangeReference | undefined {
@@ -24,6 +25,5 @@ export function goTo(grid: Grid, reference: Reference): void {
   const { top, left } = place;
   const last = { row: place.bottom ?? sheet.getLastRow(), column: place.right ?? sheet.getLastColumn() };
   sheet.getRange(top, left, Math.max(1, last.row - top + 1), Math.max(1, last.column - left + 1)).activate();
-  // A little above and beside it, so that labels are seen too.
-  sheet.scrollToCell(Math.max(0, top - 3), Math.max(0, left - 2));
+  reveal(sheet, top, left);
 }

@@ -11,6 +11,7 @@ import { type Autosave, askBeforeLeaving, autosave, type SaveState } from './aut
 import type { Grid } from './boot.js';
 import { watchCharts } from './charts.js';
 import { copyWithValues } from './copyWithValues.js';
+import { type Formatting, formatting } from './format.js';
 import { goTo } from './goTo.js';
 import { read } from './read.js';
 import { readAll } from './readAll.js';
@@ -18,16 +19,25 @@ import { makeReadOnly } from './readOnly.js';
 import { readSelection, watchSelection } from './selection.js';
 import { insertStarter } from './sheets.js';
 import { type Steps, stepsOf } from './steps.js';
+import { type Summary, watchSummary } from './summary.js';
 import { type SheetTabs, sheetTabs } from './tabs.js';
 import { bookOfGrid } from './toBook.js';
+import { loadTools, type Tools } from './tools.js';
 import { fitted } from './workbookData.js';
 import { writeBlock } from './write.js';
+import { type Zoom, zoomOf } from './zoom.js';
 
 /** All that the rest of the page does with the open workbook, so that it needs nothing of the engine itself. */
 export interface OpenedWorkbook {
   readonly tabs: SheetTabs;
   readonly steps: Steps;
   readonly calculation: Calculation;
+  readonly format: Formatting;
+  /** What finds, sorts and filters; it loads when it is first asked for. */
+  tools(): Promise<Tools>;
+  /** How large the shown sheet is drawn, where 1 is the usual size. */
+  readonly zoom: Zoom;
+  onSummary(listener: (summary: Summary) => void): () => void;
   selection(): Selection;
   onSelection(listener: (selection: Selection) => void): () => void;
   onCharts(listener: (charts: readonly ShownChart[]) => void): () => void;
@@ -55,7 +65,9 @@ export function openedWorkbook(
   container: HTMLElement,
   calculated: Promise<void>,
   calculation: Calculation,
+  language: string,
 ): OpenedWorkbook {
+  let tools: Promise<Tools> | undefined;
   let readOnly = false;
   const changing = <T>(change: () => T): T => {
     if (readOnly) throw new Refusal((words) => words.readOnly);
@@ -65,6 +77,13 @@ export function openedWorkbook(
     tabs: sheetTabs(grid),
     steps: stepsOf(grid),
     calculation,
+    format: formatting(grid, language),
+    tools: () => {
+      tools ??= loadTools(grid, language);
+      return tools;
+    },
+    zoom: zoomOf(grid),
+    onSummary: (listener) => watchSummary(grid, listener),
     selection: () => readSelection(grid),
     onSelection: (listener) => watchSelection(grid, listener),
     onCharts: (listener) => watchCharts(grid, listener),

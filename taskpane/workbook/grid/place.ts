@@ -3,6 +3,7 @@ import {
   type ICellData,
   type IObjectMatrixPrimitiveType,
   type IRange,
+  type IWorkbookData,
   type Nullable,
 } from '../engine/core.js';
 import type { FRange, FWorkbook, FWorksheet } from '../engine/facade.js';
@@ -15,6 +16,17 @@ export function workbookOf({ api }: Grid): FWorkbook {
   const workbook = api.getActiveWorkbook();
   if (!workbook) throw new Error('The workbook is not open.');
   return workbook;
+}
+
+/** All that is to be kept, also of parts of the engine that are still to load. */
+export function savedWorkbook(grid: Grid): IWorkbookData {
+  const workbook = workbookOf(grid);
+  const saved = workbook.save();
+  const resources = saved.resources ?? [];
+  const waiting = (workbook.getWorkbook().getSnapshot().resources ?? []).filter(
+    ({ name }) => !resources.some((one) => one.name === name),
+  );
+  return { ...saved, resources: [...resources, ...waiting] };
 }
 
 /** The selected cell; the first one as long as nothing was selected. */

@@ -54,15 +54,19 @@ const CHANGES = new Set<string>([
   SetFormulaCalculationResultMutation.id,
 ]);
 
-/** Calls the listener whenever the selected cell, or what it shows, has changed. */
-export function watchSelection(grid: Grid, listener: (selection: Selection) => void): () => void {
+/** Calls the listener whenever the selected cell, or what it shows, has changed; or whenever either may have. */
+export function watchSelection(
+  grid: Grid,
+  listener: (selection: Selection) => void,
+  { always = false } = {},
+): () => void {
   let last = '';
   let waiting = 0;
   const look = () => {
     waiting = 0;
     const selection = readSelection(grid);
     const text = JSON.stringify(selection);
-    if (text === last) return;
+    if (text === last && !always) return;
     last = text;
     listener(selection);
   };

@@ -1,4 +1,4 @@
-import { CellValueType } from '../engine/core.js';
+import { BooleanNumber, CellValueType } from '../engine/core.js';
 import { servicesOf } from '../engine/services.js';
 import { INTERCEPTOR_POINT, SheetInterceptorService } from '../engine/sheets.js';
 import { ISheetClipboardService } from '../engine/sheetsUi.js';
@@ -13,6 +13,8 @@ const SIDES = 4;
 /** The size of a font where a style names none, in points. */
 const POINTS = 11;
 const PIXELS_A_POINT = 96 / 72;
+/** How much wider bold digits are, at most. */
+const BOLD = 1.1;
 
 /** Shows numbers in the user's notation, and never a part of one; what is copied has all its digits. */
 export function showNumbers(grid: Grid, notation: Notation): void {
@@ -34,7 +36,8 @@ export function showNumbers(grid: Grid, notation: Notation): void {
       const { v } = cell;
       if (copying) return next(typeof v === 'number' ? { ...cell, v: allDigits(v, notation) } : cell);
       const room = worksheet.getColumnWidth(col) - SIDES;
-      const measure = measureOf((workbook.getStyles().get(cell.s)?.fs ?? POINTS) * PIXELS_A_POINT);
+      const { fs, bl } = workbook.getStyles().get(cell.s) ?? {};
+      const measure = measureOf((fs ?? POINTS) * PIXELS_A_POINT * (bl === BooleanNumber.TRUE ? BOLD : 1));
       if (typeof v === 'number') return next({ ...cell, v: shownNumber(v, room, measure, notation) });
       return next(typeof v === 'string' ? { ...cell, v: shownFormatted(v, room, measure) } : cell);
     },

@@ -17,6 +17,7 @@ import { growToTypedAddress } from './addressBox.js';
 import { bootGrid, type Grid } from './boot.js';
 import { leaveGoingSheet } from './goingSheet.js';
 import { markMoves } from './kept.js';
+import { addKeys } from './keys.js';
 import { renewMessagesAfterMoves } from './moves.js';
 import { numberLocale } from './numberLocale.js';
 import { type OpenedWorkbook, openedWorkbook } from './opened.js';
@@ -25,6 +26,7 @@ import { address, workbookOf } from './place.js';
 import { completeStarter } from './sheets.js';
 import { showNumbers } from './showing.js';
 import { forgetSteps } from './steps.js';
+import type { Tools } from './tools.js';
 import { readTyping } from './typing.js';
 import { sheetData, workbookData } from './workbookData.js';
 
@@ -38,6 +40,8 @@ interface Start {
   readonly language: string;
   readonly words: Texts;
   tell(message: string): void;
+  /** Opens the choice of number formats. */
+  openFormats(): void;
 }
 
 const dark = () => window.matchMedia('(prefers-color-scheme: dark)');
@@ -77,6 +81,7 @@ export async function startGrid({
   language,
   words,
   tell,
+  openFormats,
 }: Start): Promise<OpenedWorkbook> {
   const [{ functions: metadata }, locale] = await Promise.all([builtMetadata(language), loadLocale(language)]);
   const functions = { metadata, bound: bindAll(answers) };
@@ -99,13 +104,20 @@ export async function startGrid({
   keepRulesOfEmptiedCells(grid.univer);
   leaveGoingSheet(grid);
   takeCompletionsOnPurpose(grid.univer);
-  mendMarkup(container, words.workbook);
+  mendMarkup(container, words);
   growToTypedAddress(grid, container, (...most) => tell(words.entry.tooFar(...most)));
   dark().addEventListener('change', ({ matches }) => grid.api.toggleDarkMode(matches));
   // Earlier it would take keys for a cell that cannot be seen or chosen yet.
   await servicesOf(grid.univer).get(LifecycleService).onStage(LifecycleStages.Rendered);
   forgetSteps(grid);
-  const workbook = openedWorkbook(grid, container, calculated, grid.calculation);
+  const workbook = openedWorkbook(grid, container, calculated, grid.calculation, language);
+  const use = (work: (tools: Tools) => void) => () =>
+    void workbook.tools().then(work, () => tell(words.format.notLoaded));
+  addKeys(grid, container, language, {
+    formats: openFormats,
+    find: use((tools) => tools.find()),
+    replace: use((tools) => tools.replace()),
+  });
   closeNameListOnChoice(grid.univer, workbook.focus);
   return workbook;
 }

@@ -23,7 +23,7 @@ import { fixedOf } from './fixed.js';
 import { formulasOf } from './formulas.js';
 import { writableKept } from './kept.js';
 import { namesOfSaved, type savedNames } from './names.js';
-import { isErrorCell, workbookOf } from './place.js';
+import { isErrorCell, savedWorkbook, workbookOf } from './place.js';
 import { printedNow } from './printed.js';
 import { heightsOf } from './rowHeights.js';
 import { charactersOf } from './workbookData.js';
@@ -87,7 +87,7 @@ function conditionsOf(rules: readonly SavedRule[]): readonly SheetCondition[] {
 /** The workbook in the grid as it stands, with the answers of its formulas. */
 export function bookOfGrid(grid: Grid): Book {
   const workbook = workbookOf(grid);
-  const saved = workbook.save();
+  const saved = savedWorkbook(grid);
   const resource = <T>(name: string): T | undefined => {
     const data = saved.resources?.find((one) => one.name === name)?.data;
     return data ? (JSON.parse(data) as T) : undefined;

@@ -9,7 +9,7 @@ import { entryCell } from './entryCell.js';
 import { formulaAt } from './formulas.js';
 import { address } from './place.js';
 import { allDigits } from './shownNumber.js';
-import { brokenRule } from './validation.js';
+import { brokenRule, meantChoice } from './validation.js';
 
 /** Above every handler of the engine, which reads 5-10 as a date and every number as an English one. */
 const FIRST = 1000;
@@ -35,8 +35,9 @@ export function readTyping(grid: Grid, writing: Writing, { refuse, flag }: Told)
     priority: FIRST,
     handler: (cell, { worksheet, workbook, row, col }) => {
       if (!cell || cell.t === CellValueType.FORCE_STRING || cell.t === CellValueType.STRING) return cell;
-      const typed = typedText(cell);
       const before = worksheet.getCellRaw(row, col);
+      const written = typedText(cell);
+      const typed = meantChoice(before?.custom?.validation, written) ?? written;
       if (typed === '' || typed.includes('\r')) return cell;
       const entry = readEntry(typed, writing, formulaAt(grid, worksheet.getSheetId(), row, col));
       if (entry.kind === 'refused') {

@@ -13,6 +13,13 @@ interface Ruled {
 export const withRule = (cell: ICellData, { validation, note, rule }: Ruled): ICellData =>
   validation || note ? { ...cell, custom: { ...cell.custom, validation, note, ...(rule ? { rule } : {}) } } : cell;
 
+/** The choice of a list that was meant, in its own letters: a space too many or a capital is nobody's mistake. */
+export function meantChoice(rule: unknown, typed: string): string | undefined {
+  const { kind, of } = (rule ?? {}) as Partial<Validation>;
+  const same = typed.trim().toLowerCase();
+  return kind === 'list' ? of?.find((choice) => choice.toLowerCase() === same) : undefined;
+}
+
 /** The rule's sentence where `typed`, understood as `cell`, breaks it. Formulas answer for themselves. */
 export function brokenRule(rule: unknown, entry: Entry, typed: string, value: unknown): string | undefined {
   if (!rule || entry.kind === 'formula') return undefined;

@@ -5,7 +5,6 @@ import { OpenFile } from './openFile.js';
 import type { ReadFile } from './readFile.js';
 import { SaveFile } from './saveFile.js';
 import type { State, Store } from './state.js';
-import { StepButtons } from './stepButtons.js';
 import { useWords } from './words.js';
 
 export interface Actions {
@@ -36,7 +35,6 @@ export function Bar({ state, store, actions }: { state: State; store: Store; act
         </button>
       )}
       <CalculationStatus calculation={state.workbook?.calculation} />
-      <StepButtons steps={ready ? state.workbook?.steps : undefined} />
       {state.hasBefore && (
         <button type="button" disabled={!ready} onClick={() => ask('bringBack')}>
           {words.bringBack.button}

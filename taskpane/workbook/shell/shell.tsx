@@ -1,8 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Texts } from '../../texts/texts.js';
 import { type Actions, Bar } from './bar.js';
+import { FormatBar } from './formatBar.js';
 import { Splitter } from './splitter.js';
 import type { State, Store } from './state.js';
+import { StatusBar } from './statusBar.js';
 import { Tabs } from './tabs.js';
 import { useWords, Words } from './words.js';
 
@@ -46,6 +48,7 @@ export function Shell({ store, actions, texts, onPlaces }: Props) {
         <Bar state={state} store={store} actions={actions} />
         <main class="workbook-parts">
           <section class="workbook-sheet" aria-label={words.parts.sheet}>
+            <FormatBar workbook={state.workbook} ready={state.saving !== 'elsewhere'} store={store} />
             <Notices state={state} store={store} />
             <div class="workbook-grid" ref={grid}>
               {!state.workbook && <p class="workbook-loading">{state.failed ?? words.loading}</p>}
@@ -57,9 +60,7 @@ export function Shell({ store, actions, texts, onPlaces }: Props) {
                 tell={(message) => store.tell(message)}
               />
             )}
-            <p class="workbook-keys">
-              <kbd>F6</kbd> {words.keys}
-            </p>
+            <StatusBar workbook={state.workbook} language={navigator.language} />
           </section>
           <section class="workbook-side" aria-label={words.parts.functions}>
             <Splitter />

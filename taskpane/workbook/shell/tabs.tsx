@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { SheetTab, SheetTabs } from '../grid/tabs.js';
 import { Dialog } from './dialog.js';
 import { RenameField } from './rename.js';
+import { TabMore } from './tabMore.js';
 import { useWords } from './words.js';
 
 interface Props {
@@ -19,6 +20,7 @@ export function Tabs({ sheets, readOnly, tell }: Props) {
   useEffect(() => sheets.watch(setTabs), [sheets]);
   const words = useWords().workbook.tabs;
   const active = tabs.find((tab) => tab.active);
+  const shown = tabs.filter((tab) => !tab.hidden);
   const finish = (tab: SheetTab, name: string | undefined) => {
     rename(undefined);
     const refusal = name === undefined || name === tab.name ? undefined : sheets.rename(tab.id, name);
@@ -27,7 +29,7 @@ export function Tabs({ sheets, readOnly, tell }: Props) {
   return (
     <nav class="workbook-tabs" aria-label={words.heading}>
       <ul>
-        {tabs.map((tab) => (
+        {shown.map((tab) => (
           <li key={tab.id}>
             {renaming === tab.id ? (
               <RenameField name={tab.name} onDone={(name) => finish(tab, name)} />
@@ -35,6 +37,7 @@ export function Tabs({ sheets, readOnly, tell }: Props) {
               <button
                 type="button"
                 aria-current={tab.active ? 'true' : undefined}
+                style={tab.colour ? { boxShadow: `inset 0 -3px ${tab.colour}` } : undefined}
                 onClick={() => sheets.show(tab.id)}
                 onDblClick={() => !readOnly && rename(tab.id)}
               >
@@ -50,9 +53,10 @@ export function Tabs({ sheets, readOnly, tell }: Props) {
       <button type="button" disabled={readOnly || !active} onClick={() => rename(active?.id)}>
         {words.rename}
       </button>
-      <button type="button" disabled={readOnly || tabs.length < 2} onClick={() => ask(active)}>
+      <button type="button" disabled={readOnly || shown.length < 2} onClick={() => ask(active)}>
         {words.delete}
       </button>
+      <TabMore sheets={sheets} tabs={tabs} active={active} readOnly={readOnly} />
       {deleting && (
         <Dialog
           title={words.deleteTitle(deleting.name)}

@@ -8,9 +8,26 @@ function set(element: Element, name: string, value: string) {
   element.setAttribute(name, value);
 }
 
+/** Its panel of what a filter lets through. */
+function mendFilter(words: Texts) {
+  for (const panel of document.querySelectorAll(
+    '[data-u-comp="sheets-filter-panel"]:not([role]):not([data-u-comp="sheets-filter-panel"] *)',
+  )) {
+    set(panel, 'role', 'dialog');
+    set(panel, 'aria-label', words.format.filter);
+  }
+  const panel = '[data-u-comp="sheets-filter-panel"]';
+  for (const box of document.querySelectorAll(`${panel} input[type="checkbox"]:not([aria-label])`)) {
+    const text = box.closest('label')?.parentElement?.textContent?.trim();
+    set(box, 'aria-label', text || words.format.filter);
+  }
+}
+
 /** What the engine's own elements lack for those who hear the page or use it without a pointer. */
-function mend(container: HTMLElement, words: Texts['workbook']) {
+function mend(container: HTMLElement, texts: Texts) {
+  const { workbook: words } = texts;
   const { grid } = words;
+  mendFilter(texts);
   // Two regions have the same name; each needs its own to be told apart.
   document
     .querySelectorAll(`section[aria-label^="Notifications"], section[aria-label^="${grid.notifications}"]`)
@@ -27,12 +44,17 @@ function mend(container: HTMLElement, words: Texts['workbook']) {
     set(opener, 'tabindex', '0');
     set(opener, 'aria-label', grid.names);
   }
+  // The choices of its search are buttons to the hand alone.
+  for (const choice of document.querySelectorAll('div[data-u-comp="select"][aria-haspopup]:not([role])')) {
+    set(choice, 'role', 'button');
+    set(choice, 'tabindex', '0');
+  }
   for (const button of document.querySelectorAll('button:not([aria-label]):has(.univerjs-icon-close-icon)')) {
     set(button, 'aria-label', words.close);
   }
 }
 
-export function mendMarkup(container: HTMLElement, words: Texts['workbook']) {
+export function mendMarkup(container: HTMLElement, words: Texts) {
   mend(container, words);
   new MutationObserver(() => mend(container, words)).observe(document.body, { childList: true, subtree: true });
 }

@@ -14,3 +14,11 @@ const locales: Record<ReturnType<typeof languageOf>, () => Promise<Locale>> = {
 };
 
 export const loadLocale = (language: string): Promise<Locale> => locales[languageOf(language)]();
+
+/** The words of the parts that load later. */
+const tools: Record<ReturnType<typeof languageOf>, () => Promise<{ toolWords: Record<string, ILanguagePack> }>> = {
+  en: () => import(/* webpackChunkName: "tools-en" */ './toolsEnglish.js'),
+  de: () => import(/* webpackChunkName: "tools-de" */ './toolsGerman.js'),
+};
+
+export const loadToolWords = async (language: string) => (await tools[languageOf(language)]()).toolWords;
