@@ -11,7 +11,6 @@ it('The engine’s own elements still lack names and keys, which they are given'
     );
   expect([...new Set(mended)].sort()).toEqual([
     'a: role tabindex aria-label',
-    'button: aria-label',
     'canvas: tabindex',
     'input: aria-label',
     'section: aria-label',
