@@ -64,7 +64,8 @@ export const open: Texts['open'] = {
     unknownFunctions: 'Formeln mit Funktionen, die das Gitter nicht hat (ihre letzten Werte bleiben)',
     unknownNames: 'Formeln mit Namen, die das Gitter nicht hat (ihre letzten Werte bleiben)',
     dataTables: 'Datentabellen (ihre letzten Werte bleiben)',
-    intersections: 'Formeln, die eine Zelle eines Bereichs nach ihrem eigenen Ort wählen (ihre letzten Werte bleiben)',
+    intersections:
+      'Formeln, bei denen nicht sicher ist, wo sie eine Zelle eines Bereichs meinen (ihre letzten Werte bleiben)',
     fixedArrays: 'die feste Ausdehnung von Matrixformeln (sie füllen so viele Zellen, wie ihre Ergebnisse haben)',
     unevenArrays: 'Matrixformeln über mehr oder weniger Zellen, als ihre Ergebnisse haben (ihre letzten Werte bleiben)',
     heavyFormulas: 'Formeln, die für das Gitter zu groß sind oder LAMBDA enthalten (ihre letzten Werte bleiben)',

@@ -64,7 +64,8 @@ export const open = {
     unknownFunctions: 'formulas with functions that the grid does not have (their last values are kept)',
     unknownNames: 'formulas with names that the grid does not have (their last values are kept)',
     dataTables: 'data tables (their last values are kept)',
-    intersections: 'formulas that pick one cell of a range by where they stand (their last values are kept)',
+    intersections:
+      'formulas of which it is not certain where they take one cell of a range (their last values are kept)',
     fixedArrays: 'the fixed reach of array formulas (they fill as many cells as their answers have)',
     unevenArrays: 'array formulas over more or fewer cells than their answers have (their last values are kept)',
     heavyFormulas: 'formulas too large for the grid, or with LAMBDA (their last values are kept)',
