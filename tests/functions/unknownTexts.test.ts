@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { processorTime } from '../processorTime.js';
 import { call } from './answers.js';
 
 /** Texts that nothing is called, all different, as where a wrong column was chosen; the second as long as a cell takes. */
@@ -21,9 +22,8 @@ describe('a column of a thousand different texts that are no names', () => {
       ] as const;
     }),
   )('is answered by %s without keeping the sheet waiting', (id, args) => {
-    const started = performance.now();
-    const answer = call(id, ...args) as unknown[][];
-    expect(performance.now() - started).toBeLessThan(MOST);
-    expect(answer).toHaveLength(1000);
+    const { result, took } = processorTime(() => call(id, ...args) as unknown[][]);
+    expect(took).toBeLessThan(MOST);
+    expect(result).toHaveLength(1000);
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { gridOfBook } from '../../../taskpane/workbook/grid/ofBook.js';
 import type { Book } from '../../../taskpane/workbook/xlsx/book.js';
 import { writeBook } from '../../../taskpane/workbook/xlsx/writeBook.js';
+import { processorTime } from '../../processorTime.js';
 import { readOf } from './handMade.js';
 
 const MANY = 20_000;
@@ -11,17 +12,13 @@ const rows = Array.from({ length: MANY }, (_, number) => [
 ]);
 const many: Book = { sheets: [{ name: 'S', rows, widths: [], names: {}, headerRows: 0 }] };
 const offer = { id: '098b3cf6-6077-476e-8a4f-c023d196bfdc', version: '0.1.0.0' };
-const timed = <T>(run: () => T) => {
-  const start = performance.now();
-  return { result: run(), took: performance.now() - start };
-};
 
 describe('a workbook with 20,000 different looks', () => {
-  const { result: bytes, took } = timed(() => writeBook(many, offer));
+  const { result: bytes, took } = processorTime(() => writeBook(many, offer));
 
   // It took 22 s where each look was searched for among all, and 1.3 s on the same busy machine without.
   it('is written without a search through all of them', () => {
-    expect(took).toBeLessThan(3000);
+    expect(took).toBeLessThan(6000);
   });
 
   it('keeps each look and format in the file', () => {
@@ -31,8 +28,8 @@ describe('a workbook with 20,000 different looks', () => {
   });
 
   it('is made ready for the grid', () => {
-    const { result, took } = timed(() => gridOfBook(many));
+    const { result, took } = processorTime(() => gridOfBook(many));
     expect(Object.keys(result.styles)).toHaveLength(MANY);
-    expect(took).toBeLessThan(2000);
+    expect(took).toBeLessThan(4000);
   });
 });
