@@ -45,3 +45,15 @@ export function examplePlan(
 }
 
 export const EXAMPLE = { values: examplePlan() } as const;
+
+/** Of the invented plan, what several beers on the same filter share. */
+export function sharedExample(): Readonly<Record<string, number>> {
+  const own: readonly string[] = [
+    PLAN.viscosity,
+    PLAN.beerSolids,
+    PLAN.bodyFeed,
+    PLAN.stabiliserDose,
+    PLAN.yearVolume,
+  ].map(({ label }) => label);
+  return Object.fromEntries(Object.entries(examplePlan()).filter(([label]) => !own.includes(label)));
+}

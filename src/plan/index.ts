@@ -1,4 +1,6 @@
 import type { Family } from '../core/calculation.js';
+import { beerCost } from './beerCost.js';
+import { beerRun } from './beerRun.js';
 import { bestFeed } from './bestFeed.js';
 import { breakEven } from './breakEven.js';
 import { feedCurve } from './feedCurve.js';
@@ -9,6 +11,7 @@ import { runCurve } from './runCurve.js';
 import { runLength } from './runLength.js';
 import { runReport } from './runReport.js';
 import { saving } from './saving.js';
+import { savingSensitivity } from './savingSensitivity.js';
 import { savingSpread } from './savingSpread.js';
 import { sensitivity } from './sensitivity.js';
 
@@ -29,5 +32,8 @@ export const planFamily: Family = {
     savingSpread,
     sensitivity,
     planCheck,
+    beerRun,
+    beerCost,
+    savingSensitivity,
   ],
 };

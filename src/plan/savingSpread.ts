@@ -1,61 +1,18 @@
 import { calculation } from '../core/calculation.js';
 import { plainNumber } from '../core/wording.js';
 import { quantile } from '../numerics/quantile.js';
-import { yearRefusal } from './comparedPlans.js';
-import { planColumns, YEAR_GROUPS, type YearPlan } from './input.js';
-import { comparedMixRefusal, variedMixRefusal } from './mixRefusal.js';
+import { planColumns, YEAR_GROUPS } from './input.js';
 import { RANGE_EXAMPLE } from './rangeExample.js';
-import type { EndNames } from './ranges.js';
-import { rangesRefusal } from './ranges.js';
 import { sampleSavings } from './sampleSavings.js';
 import { samples, samplingRefusal, seed } from './sampling.js';
 import { MIX_SOURCES } from './sources.js';
-
-const column = (label: string, end: string) => ({
-  label,
-  help: `A column of values beside the labels: the ${end} end of each label, or its one value.`,
-});
-
-const COLUMNS = {
-  presentLow: column('Present low', 'low'),
-  presentHigh: column('Present high', 'high'),
-  proposedLow: column('Proposed low', 'low'),
-  proposedHigh: column('Proposed high', 'high'),
-} as const;
-
-type Plans = Readonly<Record<keyof typeof COLUMNS, YearPlan>>;
-
-const PRESENT: EndNames = { low: COLUMNS.presentLow.label, high: COLUMNS.presentHigh.label };
-const PROPOSED: EndNames = { low: COLUMNS.proposedLow.label, high: COLUMNS.proposedHigh.label };
-
-const endsOf = ({ presentLow, presentHigh, proposedLow, proposedHigh }: Plans) => ({
-  present: { low: presentLow, high: presentHigh },
-  proposed: { low: proposedLow, high: proposedHigh },
-});
-
-function plansRefusal(plans: Plans): string | undefined {
-  const { present, proposed } = endsOf(plans);
-  const lows = { present: present.low, proposed: proposed.low };
-  const highs = { present: present.high, proposed: proposed.high };
-  const sameResistance =
-    present.low.cakeResistance === proposed.low.cakeResistance &&
-    present.high.cakeResistance === proposed.high.cakeResistance;
-  return (
-    rangesRefusal(present, PRESENT) ??
-    rangesRefusal(proposed, PROPOSED) ??
-    yearRefusal(lows) ??
-    yearRefusal(highs) ??
-    variedMixRefusal(present.low, present.high, ' in Present') ??
-    variedMixRefusal(proposed.low, proposed.high, ' in Proposed') ??
-    (sameResistance ? comparedMixRefusal(present.low, proposed.low) : undefined)
-  );
-}
+import { endsOf, SPREAD_COLUMNS, spreadRefusal } from './spreadEnds.js';
 
 export const savingSpread = calculation({
   id: 'SAVINGSPREAD',
   summary: 'How sure a year’s saving is where figures of both plans are only known between a low and a high end.',
   question: 'How sure is the saving?',
-  inputs: { labels: planColumns(YEAR_GROUPS, COLUMNS), samples, seed },
+  inputs: { labels: planColumns(YEAR_GROUPS, SPREAD_COLUMNS), samples, seed },
   output: {
     kind: 'report',
     fields: {
@@ -86,7 +43,7 @@ export const savingSpread = calculation({
     },
     result: { withoutRun: 0 },
   },
-  refuse: ({ labels, samples, seed }) => plansRefusal(labels) ?? samplingRefusal({ samples, seed }),
+  refuse: ({ labels, samples, seed }) => spreadRefusal(labels) ?? samplingRefusal({ samples, seed }),
   compute: ({ labels, samples, seed }) => {
     const { present, proposed } = endsOf(labels);
     const { savings, saving, withoutRun } = sampleSavings(present, proposed, samples, seed);

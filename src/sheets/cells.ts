@@ -4,8 +4,7 @@ import { choiceRefusal, numberRefusal } from '../core/read.js';
 import type { Unit } from '../core/units.js';
 import { anyOf, spanInWords } from '../core/wording.js';
 import type { SheetCell, Validation } from './sheet.js';
-
-export const INVENTED = 'Invented for this example: put your own figure here.';
+import { EXAMPLES, quotedText } from './verdict.js';
 
 /** What a cell that a person fills in says of itself, whether it feeds one input or a plan. */
 export type Declared = ChoiceInput | (Bounds & { readonly label: string; readonly help: string });
@@ -59,7 +58,7 @@ export function declaredInput(calculation: Calculation, key: string): ChoiceInpu
   return input;
 }
 
-const isChoice = (declared: Declared): declared is ChoiceInput => 'of' in declared;
+export const isChoice = (declared: Declared): declared is ChoiceInput => 'of' in declared;
 
 export const unitOf = (declared: Declared): Unit => (isChoice(declared) ? '' : declared.unit);
 
@@ -94,8 +93,18 @@ export const spilled = (unit: Unit, digits?: number): SheetCell => ({
 });
 
 /** Where a figure comes from, and who says what is usual. */
-export const sourceOf = (declared: Declared, from = INVENTED): string =>
-  !isChoice(declared) && declared.usual ? `${from} ${declared.source}` : from;
+export const sourceOf = (declared: Declared, from = ''): string =>
+  [from, !isChoice(declared) && declared.usual ? declared.source : ''].filter((one) => one !== '').join(' ');
+
+/** What is said of a figure; that it is invented only as long as it is the example’s. */
+export const aboutCell = (judgements: readonly string[], words: string): SheetCell => ({
+  formula: `=IF(${judgements.map((one) => `COUNTIF(${one},"*${EXAMPLES}")`).join('+')}>0,"Invented for this example: put your own figure here. ","")&${quotedText(words)}`,
+  style: 'note',
+});
+
+/** Whether nobody has to state a figure: a blank is what its declaration presets, which is 0, or nothing. */
+export const mayBeBlank = (declared: object): boolean =>
+  ('preset' in declared && declared.preset === 0) || 'optional' in declared;
 
 /** A figure that feeds no function but the sheet’s own arithmetic, with limits of its own. */
 export const ownInput = (

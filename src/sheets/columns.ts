@@ -1,16 +1,20 @@
 import { type Line, titles, UNIT } from './layout.js';
+import { SOURCE_TITLE } from './provenance.js';
 
-/** Where the columns stand: what, one or more figures, unit, a judgement of each figure, and its source. */
+/** Where the columns stand: what, one or more figures, unit, a judgement of each, whose they are, and what is said of them. */
 export interface Columns {
   readonly figures: readonly string[];
   readonly unit: number;
   readonly judgement: number;
+  /** The user’s own words. */
   readonly source: number;
+  readonly about: number;
 }
 
 export function columnsOf(figures: readonly string[]): Columns {
   const unit = figures.length + 1;
-  return { figures, unit, judgement: unit + 1, source: unit + 1 + figures.length };
+  const source = unit + 1 + figures.length;
+  return { figures, unit, judgement: unit + 1, source, about: source + 1 };
 }
 
 const judged = (figure: string): string => `Judged ${figure.toLowerCase()}`;
@@ -22,7 +26,8 @@ export const columnTitles = ({ figures }: Columns): Line =>
       ...figures,
       UNIT,
       ...(figures.length === 1 ? ['Judged'] : figures.map(judged)),
-      'Where the figure comes from',
+      SOURCE_TITLE,
+      'What it is',
     ],
     [1, figures.length + 1],
   );
@@ -32,6 +37,7 @@ export const widthsOf = ({ figures }: Columns, figure = 17): readonly number[] =
   41,
   ...figures.map(() => figure),
   14,
-  ...figures.map((one) => Math.max(15, judged(one).length + 1)),
+  ...figures.map((one) => Math.max(22, judged(one).length + 1)),
+  24,
   64,
 ];

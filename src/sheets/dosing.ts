@@ -8,8 +8,8 @@ import { columns } from './dosing/lines.js';
 import { runLines } from './dosing/run.js';
 import { stabiliserLines } from './dosing/stabiliser.js';
 import { watchLines } from './dosing/watch.js';
-import { caution, gap, layOut, note, title } from './layout.js';
-import { HOW_TO_READ, INVENTED_SCENARIO } from './scenario.js';
+import { caution, gap, layOut } from './layout.js';
+import { opening } from './opening.js';
 
 /** One beer on one filter before and after a swap of stabiliser: doses, feed, slurry, tanks, run and powder cost. */
 export const dosing = layOut(
@@ -24,9 +24,7 @@ export const dosing = layOut(
     charts: dosingCharts,
   },
   [
-    title('Dosing sheet: beer 3 on filter 2, Nebbelgrund brewery'),
-    note(INVENTED_SCENARIO),
-    note(HOW_TO_READ),
+    ...opening('Dosing sheet: one beer on one filter'),
     columnTitles(columns),
     ...answerLines,
     ...stabiliserLines,

@@ -1,11 +1,24 @@
 import type { Calculation } from '../core/calculation.js';
 import type { Unit } from '../core/units.js';
-import { declaredInput, inputCell, resultCell, shownUnit, sourceOf, text, unitOf } from './cells.js';
+import {
+  aboutCell,
+  type Declared,
+  declaredInput,
+  inputCell,
+  mayBeBlank,
+  resultCell,
+  shownUnit,
+  sourceOf,
+  text,
+  unitOf,
+} from './cells.js';
 import type { Columns } from './columns.js';
-import { call } from './formula.js';
 import type { At, Line, Mark } from './layout.js';
-import { callOf, type Figure, spanOf } from './reads.js';
+import { placeOf } from './place.js';
+import { sourceCell } from './provenance.js';
+import { callOf, type Figure } from './reads.js';
 import type { SheetCell } from './sheet.js';
+import { type Step, verdictOf } from './verdict.js';
 
 /** Names of a row's figures, column by column; an empty one leaves its column empty. */
 export type Names = string | readonly string[];
@@ -15,6 +28,16 @@ type Reads<C extends Calculation> = Readonly<Partial<Record<Key<C>, Figure>>>;
 interface Said {
   readonly label?: string;
   readonly digits?: number;
+}
+
+interface InputSaid extends Said {
+  readonly from?: string;
+  /** Where the declaration’s own explanation would mislead on this sheet. */
+  readonly help?: string;
+  readonly format?: string;
+  readonly mayBeBlank?: true;
+  /** Further reasons to refuse each figure, or to find it odd. */
+  further?(at: At, name: string): readonly Step[];
 }
 
 const listed = <T>(one: T | readonly T[]): readonly T[] => (Array.isArray(one) ? one : [one as T]);
@@ -34,48 +57,76 @@ export function figureLines(columns: Columns) {
     figures: readonly (SheetCell | undefined)[],
     unit: Unit,
     judged: readonly (SheetCell | undefined)[],
-    source: string,
+    about: SheetCell,
+    source: SheetCell = text('', 'note'),
   ) => [
     text(label, 'label'),
     ...filled(figures),
     text(shownUnit(unit), 'unit'),
     ...columns.figures.map((_, index) => judged[index] ?? text('', 'note')),
-    text(source, 'note'),
+    source,
+    about,
   ];
+
+  /** Figures to fill in, each judged beside it by what it is declared as. */
+  function asked(
+    names: readonly string[],
+    label: string,
+    declared: readonly Declared[],
+    cells: readonly (SheetCell | undefined)[],
+    options: InputSaid = {},
+  ): Line {
+    const shown = names.flatMap((name, index) => (name ? [index] : []));
+    const [first = 0] = shown;
+    return {
+      marks: marksOf(names),
+      judged: shown.map((index) => ({
+        cells: { column: index + 1 },
+        by: { column: columns.judgement + index },
+      })),
+      cells: (at) => {
+        const place = at(names[first] as string);
+        const placed = (column: number) => placeOf(Number(/\d+/.exec(place)?.[0]) - 1, { column });
+        const judged = names.map((name, index): SheetCell | undefined => {
+          if (!name) return undefined;
+          const own = declared[index] ?? (declared[0] as Declared);
+          const figure = cells[index]?.number ?? cells[index]?.text;
+          const example = figure === undefined ? undefined : { figure, source: placed(columns.source) };
+          const formula = verdictOf(
+            at(name),
+            { declared: own, label, mayBeBlank: options.mayBeBlank ?? mayBeBlank(own) },
+            example,
+            options.further?.(at, name) ?? [],
+          );
+          return { formula, style: 'note' };
+        });
+        const judgements = shown.map((index) => placed(columns.judgement + index));
+        const about = aboutCell(judgements, sourceOf(declared[0] as Declared, options.from));
+        return row(label, cells, unitOf(declared[0] as Declared), judged, about, sourceCell);
+      },
+    };
+  }
 
   /** An input row: unit, limits, explanation and judgement come from the declaration that it feeds. */
   function input<C extends Calculation>(
     names: Names,
     calculation: C,
     keys: Key<C> | readonly Key<C>[],
-    figures: Figure | readonly Figure[],
-    options: Said & { readonly from?: string } = {},
+    figures: Figure | undefined | readonly Figure[],
+    options: InputSaid = {},
   ): Line {
     const each = listed(keys).map((key) => declaredInput(calculation, key));
-    const declared = each[0] as (typeof each)[number];
     const named = listed(names);
     const given = listed(figures);
     const first = named.findIndex((name) => name !== '');
-    const cells = named.map((name, index) =>
-      name ? inputCell(each[index] ?? declared, given[index - first] as Figure, options.digits) : undefined,
-    );
-    return {
-      marks: marksOf(named),
-      judged: [
-        { cells: { column: first + 1, columns: named.length - first }, by: { column: columns.judgement + first } },
-      ],
-      cells: (at) => {
-        const places = named.filter((name) => name !== '').map(at);
-        const judged = `=${call('RANGECHECK', [`"${calculation.id}"`, `"${declared.label}"`, spanOf(places)])}`;
-        return row(
-          options.label ?? declared.label,
-          cells,
-          unitOf(declared),
-          named.map((_, index) => (index === first ? { formula: judged, style: 'note' } : undefined)),
-          sourceOf(declared, options.from),
-        );
-      },
-    };
+    const declared = named.map((_, index) => each[index] ?? (each[0] as Declared));
+    const cells = named.map((name, index) => {
+      if (!name) return undefined;
+      const cell = inputCell(declared[index] as Declared, given[index - first] as Figure, options.digits);
+      const { help, format } = options;
+      return { ...cell, ...(help ? { note: help } : {}), ...(format ? { format } : {}) };
+    });
+    return asked(named, options.label ?? (declared[0] as Declared).label, declared, cells, options);
   }
 
   /** A result row: each formula calls the function with the named places, in the order of its inputs. */
@@ -108,10 +159,18 @@ export function figureLines(columns: Columns) {
       cells: (at) => {
         const given = [...listed(formulas(at))];
         const cells = named.map((name) => (name ? resultCell(given.shift() as string, unit, digits) : undefined));
-        return row(label, cells, unit, [], how);
+        return row(label, cells, unit, [], text(how, 'note'));
       },
     };
   }
 
-  return { input, result, computed, row };
+  /** Figures that a person decides from: each shows only while all that it rests on is sound. */
+  const answered: typeof computed = (names, ...rest) => ({
+    ...computed(names, ...rest),
+    answers: listed(names).flatMap((name, index) =>
+      name ? [{ column: index + 1, by: columns.judgement + index }] : [],
+    ),
+  });
+
+  return { asked, input, result, computed, answered, row };
 }

@@ -1,10 +1,20 @@
 import { type Mark, placeOf } from './place.js';
 import type { SheetCondition } from './sheet.js';
+import { EXAMPLES } from './verdict.js';
 
 /** Cells that are judged, and where the judgement of the first of them stands, counted from the same row. */
 export interface Judged {
   readonly cells: Mark;
   readonly by: { readonly column: number; readonly down?: number };
+}
+
+/** Cells of a list, whose rows each say which of their cells is not sound, and how many are the example’s. */
+export interface NamedInRow {
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+  readonly by: number;
+  readonly examples: number;
 }
 
 interface Block {
@@ -42,13 +52,29 @@ function joined(blocks: readonly Block[]): readonly Block[] {
 
 const LOOKS = ['refused', 'unusual'] as const;
 
+const begins = (place: string, look: string) => `=LEFT(${place},${look.length})="${look}"`;
+
 /** A judgement begins with one of the words; spreadsheet programs read it like any other cell. */
 export const conditionsOf = (judged: readonly (readonly [row: number, judged: Judged])[]): readonly SheetCondition[] =>
   joined(judged.map(([row, one]) => blockOf(row, one))).flatMap((block) => {
     const by = placeOf(block.by.row, { column: block.by.column });
-    return LOOKS.map((look) => ({
-      range: placeOf(block.top, block),
-      formula: `=LEFT(${by},${look.length})="${look}"`,
-      look,
-    }));
+    const range = placeOf(block.top, block);
+    return [
+      ...LOOKS.map((look) => ({ range, formula: begins(by, look), look })),
+      { range, formula: `=RIGHT(${by},${EXAMPLES.length})="${EXAMPLES}"`, look: 'example' as const },
+    ];
   });
+
+export const conditionsOfList = (row: number, { by, examples, ...cells }: NamedInRow): readonly SheetCondition[] => {
+  const range = placeOf(row, cells);
+  const first = placeOf(row, { column: cells.column });
+  const state = `$${placeOf(row, { column: by })}`;
+  return [
+    ...LOOKS.map((look) => ({
+      range,
+      formula: `=ISNUMBER(SEARCH("${look}: "&ADDRESS(ROW(${first}),COLUMN(${first}),4)&" ",${state}))`,
+      look,
+    })),
+    { range, formula: `=N($${placeOf(row, { column: examples })})*LEN(${first})>0`, look: 'example' },
+  ];
+};

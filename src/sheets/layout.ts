@@ -1,7 +1,9 @@
+import { areaOf, placeAt } from './area.js';
 import { text } from './cells.js';
-import { conditionsOf, type Judged } from './judged.js';
+import { conditionsOf, conditionsOfList, type Judged, type NamedInRow } from './judged.js';
 import { type Mark, placeOf } from './place.js';
 import type { SheetCell, SheetChart, StarterSheet } from './sheet.js';
+import { type Answered, type Judgements, madeSound } from './soundness.js';
 
 export type { Mark } from './place.js';
 
@@ -14,6 +16,10 @@ export interface Line {
   readonly marks?: Readonly<Record<string, Mark>>;
   /** What is coloured where it is unusual or refused. */
   readonly judged?: readonly Judged[];
+  /** The cells of a list, from this row on. */
+  readonly named?: NamedInRow;
+  /** Answers that show only while all that they rest on is sound. */
+  readonly answers?: readonly Answered[];
   cells(at: At): readonly SheetCell[];
 }
 
@@ -26,6 +32,18 @@ export const gap: Line = { cells: () => [] };
 
 /** What a sheet comes to, before all that leads to it. */
 export const answer = (lines: readonly Line[]): readonly Line[] => [heading('The answer'), ...lines, gap];
+
+/** Answers that rest on whole lists, too. */
+export const restingOn = (one: Line, also: readonly string[]): Line => ({
+  ...one,
+  answers: (one.answers ?? []).map((answer) => ({ ...answer, also })),
+});
+
+/** Room for a picture. */
+export const picture = (name: string, rows = 14, columns = 6): readonly Line[] => [
+  marked(gap, { [name]: { column: 1, columns, rows } }),
+  ...Array.from({ length: rows }, () => gap),
+];
 
 /** A line with further places, such as where a picture begins. */
 export const marked = (one: Line, marks: Readonly<Record<string, Mark>>): Line => ({
@@ -75,18 +93,48 @@ export function layOut({ charts, ...sheet }: Plain, lines: readonly Line[]): Sta
       addresses.set(name, placeOf(row, mark));
     }
   }
+  const judged = lines.flatMap(({ judged = [] }, row) => judged.map((one) => [row, one] as const));
+  const judgements = judgementsOf(judged);
+  addresses.set(JUDGEMENTS, spanOf([...judgements.values()]));
   const at: At = (name) => {
     const address = addresses.get(name);
     if (address === undefined) throw new Error(`No place of ${sheet.name} is named ${name}.`);
     return address;
   };
   const names = Object.fromEntries([...addresses].filter(([name]) => isDefined(name)));
-  const judged = lines.flatMap(({ judged = [] }, row) => judged.map((one) => [row, one] as const));
+  const rows = lines.map(({ cells }) => [...cells(at)]);
+  const answers = lines.flatMap(({ answers = [] }, row) => answers.map((one) => [row, one] as const));
+  madeSound(rows, answers, judgements, at);
   return {
     ...sheet,
-    rows: lines.map(({ cells }) => cells(at)),
+    rows,
     names,
-    conditions: conditionsOf(judged),
+    conditions: [
+      ...conditionsOf(judged),
+      ...conditionsOf(answers.map(([row, { column, by }]) => [row, { cells: { column }, by: { column: by } }])),
+      ...lines.flatMap(({ named }, row) => (named ? conditionsOfList(row, named) : [])),
+    ],
     charts: charts?.(at) ?? [],
   };
+}
+
+/** All single judgements of a sheet, as one rectangle. */
+export const JUDGEMENTS = 'all.judgements';
+
+function judgementsOf(judged: readonly (readonly [row: number, one: Judged])[]): Judgements {
+  const found = new Map<string, string>();
+  for (const [row, { cells, by }] of judged)
+    for (let down = 0; down < (cells.rows ?? 1); down++)
+      for (let right = 0; right < (cells.columns ?? 1); right++)
+        found.set(
+          placeAt({ row: row + down, column: cells.column + right }),
+          placeAt({ row: row + down + (by.down ?? 0), column: by.column + right }),
+        );
+  return found;
+}
+
+function spanOf(addresses: readonly string[]): string {
+  const places = addresses.map(areaOf);
+  const [rows, columns] = [places.map(({ row }) => row), places.map(({ column }) => column)];
+  return `${placeAt({ row: Math.min(...rows), column: Math.min(...columns) })}:${placeAt({ row: Math.max(...rows), column: Math.max(...columns) })}`;
 }

@@ -52,7 +52,7 @@ export function reportLines(
   answers: (at: At) => readonly string[],
 ): readonly Line[] {
   const rows = reportRows(calculation);
-  const widths = columns.source - columns.unit - 1;
+  const widths = columns.about - columns.unit - 1;
   return rows.map(({ key, label, unit, format }, index) => ({
     marks: Object.fromEntries(
       columns.figures.map((_, column): [string, Mark] => [`${name}.${key}.${column}`, { column: column + 1 }]),

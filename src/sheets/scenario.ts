@@ -4,12 +4,12 @@ import { SWAP_EXAMPLE } from '../plan/swapExample.js';
 import { PLAN } from '../plan/table.js';
 import type { PlanKey } from './planLines.js';
 
-/** What every sheet says of its figures. */
+/** What every sheet says of the figures that it comes with. */
 export const INVENTED_SCENARIO =
   'Nebbelgrund brewery, its beers, filters, powders, suppliers and all their figures are invented. The four starter sheets tell one and the same case.';
 
 export const HOW_TO_READ =
-  'Framed cells on a light ground are inputs: put your own figures there. Everything else is calculated; money is in whatever currency your sheet uses.';
+  'Framed cells on a light ground are inputs: put your own figures there, and in the column beside them where each comes from. Everything else is calculated; money is in whatever currency your sheet uses.';
 
 /** Powders by number and kind; none of them exists. */
 export const POWDERS = { aid: 'Aid A', present: 'Gel 65', proposed: 'Aid B' } as const;

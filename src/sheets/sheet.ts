@@ -31,7 +31,7 @@ export interface SheetCondition {
   readonly range: string;
   /** With `=` in front. Reads cells only: spreadsheet programs refuse an add-in’s functions in conditional formats. */
   readonly formula: string;
-  readonly look: 'unusual' | 'refused';
+  readonly look: 'unusual' | 'refused' | 'example';
 }
 
 /** A line of a chart, or one set of its bars. */

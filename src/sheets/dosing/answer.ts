@@ -1,6 +1,7 @@
 import type { Unit } from '../../core/units.js';
 import { answer, type Line } from '../layout.js';
-import { computed } from './lines.js';
+import { examplesLine } from '../opening.js';
+import { answered } from './lines.js';
 
 type Answer = readonly [label: string, now: string, proposed: string, unit: Unit, from: string, digits?: number];
 
@@ -14,9 +15,9 @@ const ANSWERS: readonly Answer[] = [
   ['Filter aid and stabiliser', 'powderCost', 'newPowderCost', 'money/hL', 'Powder cost'],
 ];
 
-export const answerLines: readonly Line[] = answer(
-  ANSWERS.map(([label, now, proposed, unit, from, digits]) =>
-    computed(
+export const answerLines: readonly Line[] = answer([
+  ...ANSWERS.map(([label, now, proposed, unit, from, digits]) =>
+    answered(
       [`answer.${label}.0`, `answer.${label}.1`],
       label,
       (at) => [`=${at(now)}`, `=${at(proposed)}`],
@@ -25,4 +26,5 @@ export const answerLines: readonly Line[] = answer(
       digits,
     ),
   ),
-);
+  examplesLine(),
+]);

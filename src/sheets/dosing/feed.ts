@@ -35,7 +35,7 @@ export const feedLines: readonly Line[] = [
   result('precoat', precoatMass, { area: 'area', load: 'load' }),
   input('precoatStrength', slurryWater, 'strength', 100, { label: 'Strength of the precoat slurry' }),
   input('powderDensity', slurryWater, 'density', 2300, {
-    from: 'Invented: from memory, dry silica powders lie near it; ask your supplier.',
+    from: 'From memory, dry silica powders lie near it; ask your supplier.',
   }),
   result(
     'precoatWater',
@@ -72,7 +72,7 @@ export const feedLines: readonly Line[] = [
   heading('Buffer tank before the filter'),
   input(['contact', 'newContact'], contactTank, 'contact', [20, 5], {
     label: 'Contact time needed',
-    from: 'Invented: your supplier and your own ladder say what the gel needs.',
+    from: 'Your supplier and your own ladder say what the gel needs.',
   }),
   result(
     ['buffer', 'newBuffer'],

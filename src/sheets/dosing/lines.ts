@@ -3,4 +3,4 @@ import { figureLines } from '../figures.js';
 
 /** The dosing sheet sets two columns of figures side by side. */
 export const columns = columnsOf(['Now', 'Proposed']);
-export const { input, result, computed, row } = figureLines(columns);
+export const { answered, input, result, computed, row } = figureLines(columns);

@@ -25,7 +25,7 @@ const ABOVE: Readonly<Partial<Record<PlanKey, readonly [string, string]>>> = {
 /** What the swap itself changes; everything else is the same after it. */
 const CHANGED: readonly PlanKey[] = ['stabiliserPermeability'];
 
-const FITTED = 'Invented: fitted on the sheet Trial log, rounded.';
+const FITTED = 'As fitted on the sheet Trial log, rounded.';
 
 function figuresOf(key: PlanKey): readonly PlanFigure[] {
   const above = ABOVE[key];

@@ -3,11 +3,12 @@ import { sameSolids } from '../../moisture/sameSolids.js';
 import { FACTOR_SOURCE, KINDS, REFERENCE_MOISTURE } from '../../stabiliser/factors.js';
 import { swapDose } from '../../stabiliser/swapDose.js';
 import { swapRange } from '../../stabiliser/swapRange.js';
-import { formatOf, resultCell, text } from '../cells.js';
+import { formatOf, text } from '../cells.js';
 import { call } from '../formula.js';
 import { type At, gap, heading, type Line } from '../layout.js';
 import { KIND_NOW, KIND_PROPOSED, nowOf, proposedOf } from '../scenario.js';
-import { columns, input, result, row } from './lines.js';
+import { type Step, said } from '../verdict.js';
+import { columns, computed, input, result } from './lines.js';
 
 /** The moisture at which the swap factors hold, by the kind that a place names. */
 export const referenceMoisture = (place: string): string =>
@@ -19,8 +20,15 @@ const FAR_OFF = 0.2;
 const SIDES = ['present', 'new'] as const;
 
 /** Whether the moisture found is far from that of the kind named. */
-export const ofAnotherKind = (at: At, side: (typeof SIDES)[number]): string =>
+const ofAnotherKind = (at: At, side: (typeof SIDES)[number]): string =>
   `ABS(${at(`${side}Moisture`)}-${at(`${side}UsualMoisture`)})>${FAR_OFF}`;
+
+/** A kind and a moisture that do not go together: one of the two was not entered, and every dose rests on both. */
+const goTogether = (at: At, name: string): readonly Step[] => {
+  const side = name.startsWith('present') ? 'present' : 'new';
+  const words = said('refused', at(name), 'Moisture is far from that of the kind named below: mend one of them.');
+  return [(rest) => `IF(IFERROR(${ofAnotherKind(at, side)},FALSE),${words},${rest})`];
+};
 
 const swapCall = (at: At): string => call(swapRange.id, [at('doseCorrected'), at('presentKind'), at('newKind')]);
 
@@ -33,33 +41,33 @@ const rangeLines: readonly Line[] = Object.values(swapRange.output.fields).map((
     { ...(place === 0 ? { formula: `=TRANSPOSE(${swapCall(at)})` } : {}), format: formatOf(unit), style: 'result' },
     text(unit, 'unit'),
     ...columns.figures.map(() => text('', 'note')),
+    text('', 'note'),
     text(place === 0 ? `${swapRange.method}. Try these three on your beer.` : '', 'note'),
   ],
 }));
 
-/** Judged where a moisture belongs to another kind, for then one of the two was not entered. */
-const assumedLine: Line = {
-  marks: Object.fromEntries(SIDES.map((side, index) => [`${side}UsualMoisture`, { column: index + 1 }])),
-  judged: [{ cells: { column: 1, columns: columns.figures.length }, by: { column: columns.judgement } }],
-  cells: (at) =>
-    row(
-      'Moisture that the swap factors assume',
-      SIDES.map((side) => resultCell(`=${referenceMoisture(at(`${side}Kind`))}`, 'fraction')),
-      'fraction',
-      SIDES.map((side) => ({
-        formula: `=IF(${ofAnotherKind(at, side)},"unusual: the moisture found is far from that of "&${at(`${side}Kind`)}&", so check both","usual")`,
-        style: 'note',
-      })),
-      FACTOR_SOURCE,
-    ),
-};
+const assumedLine: Line = computed(
+  SIDES.map((side) => `${side}UsualMoisture`),
+  'Moisture that the swap factors assume',
+  (at) => SIDES.map((side) => `=${referenceMoisture(at(`${side}Kind`))}`),
+  'fraction',
+  FACTOR_SOURCE,
+);
+
+/** 0 and 1 are ends of a range and no percentages: a cell for percentages would read a typed 1 as 1 %. */
+export const POSITION_FORMAT = '0.00';
 
 export const stabiliserLines: readonly Line[] = [
   heading('Stabiliser'),
-  input('presentDose', swapDose, 'dose', nowOf('stabiliserDose'), { label: 'Present dose as bought', digits: 1 }),
+  input('presentDose', swapDose, 'dose', nowOf('stabiliserDose'), {
+    label: 'Present dose as bought',
+    digits: 1,
+    help: 'As bought, whatever its moisture: the sheet brings it to the moisture that the swap factors assume.',
+  }),
   input(['presentMoisture', 'newMoisture'], sameSolids, 'moisture', [0.64, proposedOf('stabiliserMoisture')], {
     label: 'Moisture as found',
-    from: 'Invented: your own oven test (OVENMOISTURE) or the supplier’s certificate goes here.',
+    from: 'Of your own oven test (OVENMOISTURE) or the supplier’s certificate.',
+    further: goTogether,
   }),
   input(['presentKind', 'newKind'], swapDose, ['fromKind', 'toKind'], [KIND_NOW, KIND_PROPOSED], { label: 'Kind' }),
   assumedLine,
@@ -75,6 +83,7 @@ export const stabiliserLines: readonly Line[] = [
   input(['', 'position'], swapDose, 'position', swapDose.inputs.position.preset, {
     label: 'Position in that range',
     from: 'Your own choice: 0 is the low end, 1 the high end.',
+    format: POSITION_FORMAT,
   }),
   result(
     ['', 'newDoseUsual'],
@@ -90,6 +99,6 @@ export const stabiliserLines: readonly Line[] = [
   ),
   input(['presentPrice', 'newPrice'], costPerHl, 'price', [nowOf('stabiliserPrice'), proposedOf('stabiliserPrice')], {
     label: 'Stabiliser price',
-    from: 'Invented, as on the sheet Quotes: landed, per kg as bought.',
+    from: 'As on the sheet Quotes: landed, per kg as bought.',
   }),
 ];

@@ -1,6 +1,5 @@
 import { text } from '../cells.js';
 import { type At, heading, type Line, note } from '../layout.js';
-import { ofAnotherKind } from './stabiliser.js';
 
 /** A sentence that follows from the figures above. */
 const watched = (name: string, label: string, formula: (at: At) => string): Line => ({
@@ -12,12 +11,6 @@ const tooSmall = (at: At, needed: string) => `${at(needed)}>${at('bufferThere')}
 
 export const watchLines: readonly Line[] = [
   heading('What to watch'),
-  watched(
-    'watchKind',
-    'Kind',
-    (at) =>
-      `=IF(OR(${ofAnotherKind(at, 'present')},${ofAnotherKind(at, 'new')}),"A moisture is far from that of the kind named beside it: check both, for the doses rest on them.","Moistures and kinds go together.")`,
-  ),
   watched(
     'watchRun',
     'Run',

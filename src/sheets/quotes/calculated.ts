@@ -1,28 +1,30 @@
-import type { Unit } from '../../core/units.js';
 import { breakEvenPrice } from '../../cost/breakEvenPrice.js';
 import { costPerHl } from '../../cost/costPerHl.js';
 import { landedPrice } from '../../cost/landedPrice.js';
 import { dryPrice } from '../../moisture/dryPrice.js';
 import { sameSolids } from '../../moisture/sameSolids.js';
 import { swapDose } from '../../stabiliser/swapDose.js';
+import type { Calculated } from '../block.js';
 import { referenceMoisture } from '../dosing/stabiliser.js';
 import { call } from '../formula.js';
 import type { At } from '../layout.js';
 
-interface Calculated {
-  readonly key: string;
-  readonly label: string;
-  readonly unit: Unit;
-  formula(q: (key: string) => string, at: At): string;
-}
+type Column = (key: string) => string;
 
-const equalEffect = (q: (key: string) => string, at: At): string => {
+const equalEffect = (q: Column, at: At): string => {
   const swapped = call(swapDose.id, [at('quoteDoseCorrected'), at('quoteKind'), q('kind'), at('quotePosition')]);
   return call(sameSolids.id, [swapped, referenceMoisture(q('kind')), q('moisture')]);
 };
 
-/** The columns that follow: one call each for all offers. */
+/** The columns that follow: one call each for all offers. The rank goes by the row, whatever an offer is called. */
 export const CALCULATED: readonly Calculated[] = [
+  { key: 'rank', label: 'Rank', unit: '', digits: 0, formula: (q) => `RANK(${q('cost')},${q('cost')},1)` },
+  {
+    key: 'cost',
+    label: 'Cost',
+    unit: costPerHl.output.unit,
+    formula: (q) => call(costPerHl.id, [q('dose'), q('landed')]),
+  },
   {
     key: 'landed',
     label: landedPrice.output.label,
@@ -39,7 +41,7 @@ export const CALCULATED: readonly Calculated[] = [
     key: 'dose',
     label: 'Dose at equal effect',
     unit: 'g/hL',
-    formula: (q, at) => `IF(${q('ownDose')}>0,${q('ownDose')},${equalEffect(q, at)})`,
+    formula: (q, at) => `IF(LEN(${q('ownDose')})>0,${q('ownDose')},${equalEffect(q, at)})`,
   },
   {
     key: 'dryDose',
@@ -48,24 +50,10 @@ export const CALCULATED: readonly Calculated[] = [
     formula: (q) => call(sameSolids.id, [q('dose'), q('moisture'), '0']),
   },
   {
-    key: 'cost',
-    label: 'Cost',
-    unit: costPerHl.output.unit,
-    formula: (q) => call(costPerHl.id, [q('dose'), q('landed')]),
-  },
-  {
     key: 'breakEven',
     label: breakEvenPrice.output.label,
     unit: breakEvenPrice.output.unit,
     formula: (q, at) => call(breakEvenPrice.id, [at('quotePresentCost'), '0', q('dose')]),
-  },
-  {
-    key: 'rank',
-    label: 'Rank',
-    unit: '',
-    // Nothing is ranked as long as one offer is refused, and a rank of 0 would look like one.
-    formula: (q, at) =>
-      `IF(ISNUMBER(${at('cheapestCost')}),SUMIF(${at('ranked.name')},${q('names')},${at('ranked.rank')}),"not ranked")`,
   },
 ];
 

@@ -6,9 +6,9 @@ import type { SheetChart } from '../sheet.js';
 
 export const quotesCharts = (at: At): readonly SheetChart[] => [
   {
-    title: 'Cost per hL of each quote, cheapest first',
+    title: 'Cost per hL of the cheapest offers',
     kind: 'bars',
-    across: { title: 'Quote' },
+    across: { title: 'Offer' },
     upwards: axisTitleOf(rankQuotes, 'cost'),
     series: [
       {

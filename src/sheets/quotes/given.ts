@@ -10,6 +10,7 @@ export interface Given {
   readonly label: string;
   readonly feeds: readonly [Calculation, string];
   readonly digits?: number;
+  readonly mayBeBlank?: true;
 }
 
 /** The columns to fill in, each with the input that it feeds. */
@@ -18,9 +19,9 @@ export const GIVEN: readonly Given[] = [
   { key: 'packPrice', label: 'Pack price', feeds: [landedPrice, 'packPrice'], digits: 2 },
   { key: 'packMass', label: 'Pack mass', feeds: [landedPrice, 'packMass'] },
   { key: 'freight', label: 'Freight', feeds: [landedPrice, 'freight'] },
-  { key: 'discount', label: 'Discount', feeds: [landedPrice, 'discount'] },
-  { key: 'duty', label: 'Duty', feeds: [landedPrice, 'duty'] },
-  { key: 'loss', label: 'Loss', feeds: [landedPrice, 'loss'] },
+  { key: 'discount', label: 'Discount', feeds: [landedPrice, 'discount'], mayBeBlank: true },
+  { key: 'duty', label: 'Duty', feeds: [landedPrice, 'duty'], mayBeBlank: true },
+  { key: 'loss', label: 'Loss', feeds: [landedPrice, 'loss'], mayBeBlank: true },
   { key: 'moisture', label: 'Moisture', feeds: [dryPrice, 'moisture'] },
-  { key: 'ownDose', label: 'Own ladder dose', feeds: [costPerHl, 'dose'] },
+  { key: 'ownDose', label: 'Own ladder dose', feeds: [costPerHl, 'dose'], mayBeBlank: true },
 ];

@@ -3,4 +3,4 @@ import { figureLines } from '../figures.js';
 
 /** Outside its tables the quotes sheet has one column of figures. */
 export const columns = columnsOf(['Figure']);
-export const { computed, input, result } = figureLines(columns);
+export const { answered, computed, input, result } = figureLines(columns);

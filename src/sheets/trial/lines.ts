@@ -5,7 +5,8 @@ import type { Line } from '../layout.js';
 
 /** The trial log sets two runs side by side. */
 export const columns = columnsOf(['Old powder', 'New powder']);
-export const { input, result, computed, row } = figureLines(columns);
+
+export const { answered, input, result, computed, row } = figureLines(columns);
 
 /** A report of one column keeps the sheet's columns: the second figure stays empty. */
 export function withoutSecond(line: Line): Line {

@@ -1,16 +1,20 @@
 import type { PlanLabel } from '../../core/input.js';
+import { savingSensitivity } from '../../plan/savingSensitivity.js';
 import { savingSpread } from '../../plan/savingSpread.js';
-import { sensitivity } from '../../plan/sensitivity.js';
 import { PLAN } from '../../plan/table.js';
 import { ownInput, shownUnit, text } from '../cells.js';
+import { chosenLine, ofChosen } from '../chosenRow.js';
 import { columnsOf } from '../columns.js';
 import { call } from '../formula.js';
-import { type At, gap, heading, type Line, type Mark, note, titles, UNIT } from '../layout.js';
-import { withoutHeader } from '../place.js';
+import { type At, gap, heading, type Line, type Mark, note, picture, titles, UNIT } from '../layout.js';
+import { placeOf, withoutHeader } from '../place.js';
 import { type PlanKey, planFormat } from '../planLines.js';
+import { SOURCE_TITLE, sourceCell } from '../provenance.js';
 import { reportLines, tableLines } from '../reports.js';
 import { STATED } from '../scenario.js';
-import { chosen } from './lines.js';
+import { verdictOf } from '../verdict.js';
+import { beerList, ownColumn } from './beerList.js';
+import { columns } from './lines.js';
 
 /** By how much each figure may be off, up and down. */
 const OFF: Readonly<Partial<Record<PlanKey, number>>> = {
@@ -34,58 +38,105 @@ const ENDS = [
   { name: 'proposedHigh', side: 1, sign: '+' },
 ] as const;
 
-/** What stands below the guesses: the cost between all ends, and how many do nothing. */
-const ROOM_FOR_REST = 2;
+const JUDGED = 3 + ENDS.length;
+const SOURCE = JUDGED + 1;
 
 const column = (index: number): Mark => ({ column: index, rows: STATED.length });
 
-/** Right of the first rows, whose note stands in one line. */
-const PICTURE: Mark = { column: 8, columns: 8, rows: STATED.length };
-
-const marks: Readonly<Record<string, Mark>> = {
+const whole: Readonly<Record<string, Mark>> = {
   'spread.labels': column(0),
-  'spread.off': column(1),
-  'spread.picture': PICTURE,
   ...Object.fromEntries(ENDS.map(({ name }, index): [string, Mark] => [`spread.${name}`, column(index + 2)])),
 };
 
 const HELP = 'Share by which the figure may be off, up and down; 0 where you are sure of it.';
+const LIMIT = [0, 0.9] as const;
+
+/** A figure of the beer that is named, or one that all beers share. */
+const figureOf = (at: At, key: PlanKey, side: number): string => {
+  const own = ownColumn(key, side);
+  return own ? ofChosen(beerList, at, 'chosenBeer', own) : at(`shared.${key}.${side}`);
+};
 
 const spreadLine = (key: PlanKey, row: number): Line => {
   const declared: PlanLabel = PLAN[key];
+  const off = OFF[key] ?? 0;
+  const asked = { label: `${declared.label} may be off by`, limit: LIMIT, unit: 'fraction', help: HELP } as const;
   return {
-    ...(row === 0 ? { marks } : {}),
-    cells: (at) => [
-      text(declared.label, 'label'),
-      ownInput(declared.label, OFF[key] ?? 0, [0, 0.9], 'fraction', HELP),
-      ...ENDS.map(({ side, sign }) => ({
-        format: planFormat(declared),
-        ...(row === 0 ? { formula: `=${chosen(at, side)}*(1${sign}${at('spread.off')})` } : {}),
-      })),
-      text(shownUnit(declared.unit), 'unit'),
-    ],
+    marks: { [`off.${key}`]: { column: 1 }, ...(row === 0 ? whole : {}) },
+    judged: [{ cells: { column: 1 }, by: { column: JUDGED } }],
+    cells: (at) => {
+      const place = at(`off.${key}`);
+      const source = placeOf(Number(/\d+/.exec(place)?.[0]) - 1, { column: SOURCE });
+      return [
+        text(declared.label, 'label'),
+        ownInput(declared.label, off, LIMIT, 'fraction', HELP),
+        ...ENDS.map(({ side, sign }) => ({
+          format: planFormat(declared),
+          style: 'result' as const,
+          formula: `=${figureOf(at, key, side)}*(1${sign}${place})`,
+        })),
+        text(shownUnit(declared.unit), 'unit'),
+        {
+          formula: verdictOf(
+            place,
+            { declared: { ...asked, source: HELP }, label: asked.label },
+            off > 0 ? { figure: off, source } : undefined,
+          ),
+          style: 'note',
+        },
+        sourceCell,
+      ];
+    },
   };
 };
 
-const figure = columnsOf(['Figure']);
+const ends = (at: At): readonly string[] =>
+  ['labels', ...ENDS.map(({ name }) => name)].map((name) => at(`spread.${name}`));
 
-const ends = (at: At, names: readonly string[]) => ['labels', ...names].map((name) => at(`spread.${name}`));
+const figure = { ...columnsOf(['Figure']), about: columns.about };
+
+/** What stands below the guesses: the saving with all in the middle. */
+const ROOM_FOR_REST = 1;
+/** Both plans may have a guess of their own. */
+const GUESSES = 2 * Object.keys(OFF).length;
 
 export const spreadLines: readonly Line[] = [
-  heading('How sure is the saving?'),
-  note(
-    'Of the beer chosen above, not of all: figures of several beers may be off together, so their spreads do not add up. Shares are invented: your own judgement goes there.',
+  heading('How sure is the saving? Of one beer'),
+  note('Figures of several beers may be off together, so their spreads do not add up: this part is about one beer.'),
+  chosenLine(columns, beerList, {
+    name: 'chosenBeer',
+    label: 'Beer',
+    example: 'Beer 1',
+    help: 'The name of a beer of the list at the end.',
+    about: 'Your own choice.',
+  }),
+  titles(
+    [
+      'Quantity',
+      'May be off by',
+      'Now, low',
+      'Now, high',
+      'Proposed, low',
+      'Proposed, high',
+      UNIT,
+      'Judged',
+      SOURCE_TITLE,
+    ],
+    [1, 6],
   ),
-  titles(['Quantity', 'May be off by', 'Now, low', 'Now, high', 'Proposed, low', 'Proposed, high', UNIT], [1, 6]),
   ...STATED.map(spreadLine),
   gap,
-  ...reportLines(figure, 'saving', savingSpread, (at) => [
-    call(savingSpread.id, ends(at, ['nowLow', 'nowHigh', 'proposedLow', 'proposedHigh'])),
-  ]),
+  ...reportLines(figure, 'saving', savingSpread, (at) => [call(savingSpread.id, ends(at))]),
   gap,
+  heading('Which of the guesses moves that beer’s saving most?'),
+  ...tableLines('sensitivity', savingSensitivity, GUESSES + ROOM_FOR_REST, (at) =>
+    call(savingSensitivity.id, ends(at)),
+  ),
+  gap,
+  ...picture('spread.picture'),
 ];
 
-/** Guesses that are drawn: below them may stand the cost between all ends. */
+/** Guesses that are drawn: below them may stand the saving with all in the middle. */
 const DRAWN = 6;
 
 /** The widest guesses, without the header. */
@@ -94,11 +145,3 @@ export const guesses = (range: string): string =>
     /(\d+):([A-Z]+)\d+$/,
     (_, first, column) => `${first}:${column}${Number(first) + DRAWN - 1}`,
   );
-
-/** Last on the sheet: how many rows it takes depends on how many figures may be off. */
-export const sensitivityLines: readonly Line[] = [
-  heading('Which of the guesses matters most? Cost per hL of the proposed plan'),
-  ...tableLines('sensitivity', sensitivity, Object.keys(OFF).length + ROOM_FOR_REST, (at) =>
-    call(sensitivity.id, ends(at, ['proposedLow', 'proposedHigh'])),
-  ),
-];

@@ -1,99 +1,137 @@
-import { labelled } from '../../core/wording.js';
+import type { Unit } from '../../core/units.js';
+import { powderPerHl } from '../../cost/powderPerHl.js';
+import { yearPowder } from '../../cost/yearPowder.js';
+import { precoatMass } from '../../feed/precoatMass.js';
+import { beerCost } from '../../plan/beerCost.js';
+import { COST_ITEMS } from '../../plan/cost.js';
 import { filtrationCost } from '../../plan/filtrationCost.js';
-import { formatOf, resultCell, shownUnit, text } from '../cells.js';
-import { columnOf } from '../formula.js';
-import { type At, gap, heading, type Line, type Mark, marked, note, titles, UNIT } from '../layout.js';
-import { acrossBeers, columnNumber, sumOf } from './across.js';
-import { BEERS } from './beers.js';
-import { ITEMS, type Item, SHOWN, TOTAL } from './items.js';
-import { beerName, computed, ofBeer, SIDES, withBeers } from './lines.js';
-import { savedLines } from './saved.js';
+import { countOf, judgementOf, refusedOf } from '../block.js';
+import { resultCell, shownUnit, text } from '../cells.js';
+import { call } from '../formula.js';
+import { type At, gap, heading, type Line, note, titles, UNIT } from '../layout.js';
+import { beerList, ofBeers, ownColumn } from './beerList.js';
+import { columns, SIDES } from './lines.js';
 
-const digitsOf = ({ unit }: Item): number | undefined => (unit === 'money' ? 0 : unit === '' ? 1 : undefined);
+const TOTAL = 'Total';
+const MONEY = [...COST_ITEMS.map(({ label }) => label), TOTAL];
 
-/** The header row of the table: each beer’s call stands here and spills downward. */
-const costHead = (side: number): Line =>
-  withBeers({ cells: () => [text('Per year', 'label')] }, (at) =>
-    BEERS.map((_, beer) => ({
-      formula: `=${columnOf(ofBeer(filtrationCost.id, at, side, beer), columnNumber(filtrationCost, 'perYear'))}`,
-      style: 'heading' as const,
-    })),
-  );
+const q = (at: At, key: string): string => at(`beers.${key}`);
 
-/** Sums over the beers of both sides, and what is saved; they read the tables of both. */
-const sumLine = (item: Item): Line => {
-  const { shown, label, unit } = item;
-  return {
-    marks: Object.fromEntries([
-      ...SIDES.map((side, index): [string, Mark] => [`total.${shown}.${side}`, { column: index + 1 }]),
-      [`total.${shown}.saved`, { column: 4 }],
-    ]),
-    cells: (at) => [
-      text(label, 'label'),
-      ...SIDES.map((_, side) => resultCell(sumOf(at, `cost.${shown}.${side}`), unit, digitsOf(item))),
-      text(shownUnit(unit), 'unit'),
-      resultCell(`=${at(`total.${shown}.now`)}-${at(`total.${shown}.proposed`)}`, unit, digitsOf(item)),
-      text('', 'note'),
-      text('sum of the beers; saved is now − proposed', 'note'),
-    ],
-  };
-};
+/** A sum over the beers that count. An error of one of them is an error of the sum. */
+const sumOf = (at: At, formula: string): string => `=SUM(IF(${q(at, 'counted')}=1,${formula},0))`;
 
-const labelLine = ({ label, unit }: Item): Line => ({
-  cells: () => [text(unit === '' || unit === 'money' ? label : labelled(label, unit), 'label')],
+const costOf = (at: At, side: number, item: string): string =>
+  sumOf(at, `${call(beerCost.id, [...ofBeers(at, side), `"${item}"`])}*${q(at, 'yearVolume')}`);
+
+const own = (at: At, key: Parameters<typeof ownColumn>[0], side: number) => q(at, ownColumn(key, side) ?? '');
+const shared = (at: At, key: string, side: number) => at(`shared.${key}.${side}`);
+const runs = (at: At, side: number) => `${q(at, 'yearVolume')}/${q(at, `run.${side}`)}`;
+
+/** Filter aid for each hL, its share of the precoat included. */
+const aid = (at: At, side: number): string =>
+  call(powderPerHl.id, [
+    call(precoatMass.id, [shared(at, 'area', side), shared(at, 'precoatLoad', side)]),
+    own(at, 'bodyFeed', side),
+    q(at, `run.${side}`),
+  ]);
+
+/** Dry solids of each hL, g. */
+const solids = (at: At, side: number): string =>
+  [
+    `${aid(at, side)}*(1-${shared(at, 'aidMoisture', side)})`,
+    `${own(at, 'stabiliserDose', side)}*(1-${shared(at, 'stabiliserMoisture', side)})*(1-${shared(at, 'stabiliserRemoved', side)})`,
+    own(at, 'beerSolids', side),
+  ].join('+');
+
+interface Quantity {
+  readonly label: string;
+  readonly unit: Unit;
+  formula(at: At, side: number): string;
+}
+
+/** What a year takes, as FILTRATIONCOST has it for one beer. */
+const QUANTITIES: readonly Quantity[] = [
+  { label: 'Runs', unit: '', formula: runs },
+  {
+    label: 'Powder as bought',
+    unit: 't',
+    formula: (at, side) =>
+      call(yearPowder.id, [q(at, 'yearVolume'), `${aid(at, side)}+${own(at, 'stabiliserDose', side)}`]),
+  },
+  {
+    label: 'Spent cake',
+    unit: 't',
+    formula: (at, side) => `(${solids(at, side)})*${q(at, 'yearVolume')}/1000000/${shared(at, 'dryMatter', side)}`,
+  },
+  { label: 'Water', unit: 'm³', formula: (at, side) => `${runs(at, side)}*${shared(at, 'runWater', side)}/10` },
+  { label: 'Beer lost', unit: 'hL', formula: (at, side) => `${runs(at, side)}*${shared(at, 'runBeerLoss', side)}` },
+  { label: 'Filtering', unit: 'h', formula: (at, side) => `${q(at, 'yearVolume')}/${shared(at, 'flow', side)}` },
+  { label: 'Turnaround', unit: 'h', formula: (at, side) => `${runs(at, side)}*${shared(at, 'turnaround', side)}` },
+];
+
+const digitsOf = (unit: Unit): number => (unit === 'money' ? 0 : 1);
+
+/** Water is money and a quantity. */
+const placed = (label: string, unit: Unit): string => (unit === 'money' ? `total.${label}` : `quantity.${label}`);
+
+const line = (label: string, unit: Unit, formula: (at: At, side: number) => string): Line => ({
+  marks: Object.fromEntries([
+    ...SIDES.map((said, side) => [`${placed(label, unit)}.${said}`, { column: side + 1 }]),
+    [`${placed(label, unit)}.saved`, { column: columns.judgement }],
+  ]),
+  cells: (at) => [
+    text(label, 'label'),
+    ...SIDES.map((_, side) => resultCell(formula(at, side), unit, digitsOf(unit))),
+    text(shownUnit(unit), 'unit'),
+    resultCell(`=${at(`${placed(label, unit)}.now`)}-${at(`${placed(label, unit)}.proposed`)}`, unit, digitsOf(unit)),
+  ],
 });
 
-const costLine = (item: Item, side: number): Line =>
-  withBeers(
-    side === 0 ? sumLine(item) : labelLine(item),
-    () => BEERS.map(() => ({ format: formatOf(item.unit, digitsOf(item)) })),
-    { [`cost.${item.shown}.${side}`]: acrossBeers },
-  );
+/** How many beers the sums hold, and the first that they cannot hold. */
+export const beersLine: Line = {
+  marks: { beersInSums: { column: 1 }, 'beers.judged': { column: columns.judgement } },
+  cells: (at) => [
+    text('Beers that the sums hold', 'label'),
+    {
+      formula: `=${countOf(beerList, at)}&" of "&${countOf(beerList, at)}+${refusedOf(beerList, at)}`,
+      style: 'result',
+    },
+    text('', 'note'),
+    text('', 'unit'),
+    { formula: `=${judgementOf(beerList, at)}`, style: 'note' },
+    text('', 'note'),
+    text('', 'note'),
+    text('a beer that is refused is named here and beside its row', 'note'),
+  ],
+};
 
-const items = (at: At, side: string) => `${at(`total.${SHOWN[0]}.${side}`)}:${at(`total.${SHOWN[TOTAL - 1]}.${side}`)}`;
+const itemsLeft = (at: At, said: string): string => {
+  const items = `${at(`total.${MONEY[0]}.${said}`)}:${at(`total.${MONEY[MONEY.length - 2]}.${said}`)}`;
+  return `ABS(SUM(${items})-${at(`total.${TOTAL}.${said}`)})`;
+};
 
 /** Below this it is rounding. */
 const CENT = 0.01;
 
+const proof: Line = {
+  marks: { closes: { column: 1 } },
+  cells: (at) => [
+    text('Does the year close?', 'label'),
+    {
+      formula: `=IF(${refusedOf(beerList, at)}>0,"not all beers are in the sums",IF(ISERROR(${at(`total.${TOTAL}.saved`)}),"does not close",IF(${SIDES.map((said) => itemsLeft(at, said)).join('+')}+ABS(SUM(${q(at, 'saved')})-${at(`total.${TOTAL}.saved`)})<${CENT},"closes","does not close")))`,
+      style: 'result',
+    },
+    ...Array.from({ length: 5 }, () => text('', 'note')),
+    text('the items add up to the total, and the savings of the beers to the difference of both totals', 'note'),
+  ],
+};
+
 export const totalLines: readonly Line[] = [
   heading('The year, all beers'),
-  titles(['Item', 'Now', 'Proposed', UNIT, 'Saved', '', ...BEERS.map((_, beer) => `${beerName(beer)} now`)], [1, 16]),
-  costHead(0),
-  ...ITEMS.map((item) => costLine(item, 0)),
-  gap,
-  titles(['Item', '', '', '', '', '', ...BEERS.map((_, beer) => `${beerName(beer)} proposed`)], [1, 16]),
-  marked(costHead(1), { 'cost.picture': { column: 1, columns: 5, rows: ITEMS.length + 1 } }),
-  ...ITEMS.map((item) => costLine(item, 1)),
-  gap,
-  ...savedLines,
-  gap,
-  heading('Does the year close?'),
-  computed(
-    ['itemsLeft', 'itemsLeftProposed'],
-    'Sum of the items against the total',
-    (at) => SIDES.map((side) => `=ROUND(ABS(SUM(${items(at, side)})-${at(`total.Total.${side}`)}),6)`),
-    'money',
-    'what is left over between the two; it must be nothing',
-    2,
-  ),
-  computed(
-    'savingLeft',
-    'Saved by items against now − proposed',
-    (at) => `=ROUND(ABS(${at('saved.Total.all')}-${at('total.Total.saved')}),6)`,
-    'money',
-    'what is left over between SAVING’s total and the difference of both totals above',
-    2,
-  ),
-  {
-    marks: { closes: { column: 1 } },
-    cells: (at) => [
-      text('The year', 'label'),
-      {
-        formula: `=IF(${at('itemsLeft')}+${at('itemsLeftProposed')}+${at('savingLeft')}<${CENT},"closes","does not close")`,
-        style: 'result',
-      },
-    ],
-  },
+  titles(['Item', 'Now', 'Proposed', UNIT, 'Saved'], [1, 3]),
+  ...MONEY.map((item) => line(item, 'money', (at, side) => costOf(at, side, item))),
+  ...QUANTITIES.map(({ label, unit, formula }) => line(label, unit, (at, side) => sumOf(at, formula(at, side)))),
+  proof,
   note(`${filtrationCost.method}.`),
   gap,
 ];

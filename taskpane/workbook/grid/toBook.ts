@@ -1,6 +1,6 @@
 import type { SheetCondition } from '../../../src/sheets/sheet.js';
 import { a1 } from '../../host/a1.js';
-import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
+import { lookOfFill } from '../../host/judgedLooks.js';
 import {
   BooleanNumber,
   CellValueType,
@@ -78,7 +78,7 @@ function conditionsOf(rules: readonly SavedRule[]): readonly SheetCondition[] {
       ? ranges.map((range) => ({
           range: addressOf(range),
           formula: value,
-          look: style?.bg?.rgb === JUDGED_LOOKS.refused.fill ? ('refused' as const) : ('unusual' as const),
+          look: lookOfFill(style?.bg?.rgb ?? undefined) ?? 'unusual',
         }))
       : [],
   );

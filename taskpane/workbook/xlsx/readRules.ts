@@ -1,6 +1,6 @@
 import type { SheetCondition, Validation } from '../../../src/sheets/sheet.js';
 import { a1 } from '../../host/a1.js';
-import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
+import { lookOfFill } from '../../host/judgedLooks.js';
 import { LIMITS } from './limits.js';
 import type { Attributes } from './pageSetup.js';
 import type { Rows } from './readCells.js';
@@ -114,8 +114,7 @@ export function conditionsOf(
       return [];
     }
     const fill = fills[whole(attribute(rule, 'dxfId')) ?? -1];
-    const own =
-      fill === JUDGED_LOOKS.refused.fill ? 'refused' : fill === JUDGED_LOOKS.unusual.fill ? 'unusual' : undefined;
+    const own = lookOfFill(fill);
     const { top, left } = range;
     const bottom = Math.min(range.bottom, Math.max(rows.length, ROWS_FOR_ENTRIES) - 1);
     const right = Math.min(range.right, LIMITS.columns - 1);

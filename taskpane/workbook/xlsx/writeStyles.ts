@@ -1,5 +1,5 @@
 import type { SheetCondition } from '../../../src/sheets/sheet.js';
-import { JUDGED_LOOKS } from '../../host/judgedLooks.js';
+import { JUDGED_LOOKS, LOOK_NAMES } from '../../host/judgedLooks.js';
 import type { BookCell } from './book.js';
 import { type Alignment, type BookLook, SIDES } from './bookLook.js';
 import { element, part } from './writeXml.js';
@@ -36,10 +36,8 @@ class Listed {
   }
 }
 
-/** The order of the two looks of conditional formats in the file. */
-const JUDGED: readonly SheetCondition['look'][] = ['refused', 'unusual'];
-
-export const judgedId = (look: SheetCondition['look']): number => JUDGED.indexOf(look);
+/** The place of a look of conditional formats in the file. */
+export const judgedId = (look: SheetCondition['look']): number => LOOK_NAMES.indexOf(look);
 
 /** The looks and formats of a workbook, each once, by the number that cells name. */
 export class WrittenStyles {
@@ -90,7 +88,7 @@ export class WrittenStyles {
     const formats = this.#formats.all.map((formatCode, index) =>
       element('numFmt', { numFmtId: FIRST_FORMAT + index, formatCode }),
     );
-    const judged = JUDGED.map((look) => {
+    const judged = LOOK_NAMES.map((look) => {
       const { color, fill, bold, italic } = JUDGED_LOOKS[look];
       const marks = [bold ? element('b') : '', italic ? element('i') : '', colour('color', color)];
       const ground = element('patternFill', { patternType: 'solid' }, colour('bgColor', fill));

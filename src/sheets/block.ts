@@ -1,0 +1,181 @@
+import type { Unit } from '../core/units.js';
+import { type Declared, inputCell, shownUnit, spilled, text, unitOf } from './cells.js';
+import { examplesIn } from './examples.js';
+import type { At, Line, Mark } from './layout.js';
+import { stateOf } from './listState.js';
+import { SOURCE_HELP, SOURCE_TITLE } from './provenance.js';
+import type { SheetCell } from './sheet.js';
+import { quotedText } from './verdict.js';
+
+/** A column that a person fills in; without a declaration it holds names. */
+export interface Given {
+  readonly key: string;
+  readonly label: string;
+  readonly declared?: Declared;
+  readonly mayBeBlank?: boolean;
+  readonly digits?: number;
+  readonly help?: string;
+}
+
+/** A column that one formula fills, over the whole list. */
+export interface Calculated {
+  readonly key: string;
+  readonly label: string;
+  readonly unit: Unit;
+  readonly digits?: number;
+  formula(column: (key: string) => string, at: At): string;
+}
+
+/**
+ * A list that grows: a title, a row of units in which every formula stands, the rows, and a last row that ends it. All
+ * formulas read from the row of units to the last row, so that a row may be put in or taken out at any place between.
+ */
+export interface Block {
+  readonly name: string;
+  /** What a row is, as “offer”. */
+  readonly what: string;
+  readonly room: number;
+  readonly given: readonly Given[];
+  readonly calculated: readonly Calculated[];
+  readonly examples: readonly Readonly<Record<string, number | string | undefined>>[];
+  /** Columns that together are of one row of the example and no other: all of them, in two parts or one. */
+  readonly told: readonly (readonly string[])[];
+  /** What one formula fills to the right of the list, from its row of units down. */
+  readonly beside?: {
+    readonly cells: (at: At) => readonly SheetCell[];
+    readonly rows: readonly SheetCell[];
+    readonly marks: (column: number) => Readonly<Record<string, Mark>>;
+  };
+  /** Rules of the list’s own, after all others: a condition, the column it is about, and what is said. */
+  rules?(
+    column: (key: string) => string,
+    at: At,
+  ): readonly (readonly [look: 'refused' | 'unusual', condition: string, key: string, words: string])[];
+}
+
+/** Where a list’s own columns stand. */
+export const STATE = 0;
+
+export const placesOf =
+  ({ name }: Pick<Block, 'name'>, at: At) =>
+  (key: string): string =>
+    at(`${name}.${key}`);
+
+/** Whether what stands in a row stands in a row above it, too. */
+export const standsAbove = (range: string): string => `MATCH(${range},${range},0)<ROW(${range})-MIN(ROW(${range}))+1`;
+
+/** Whether a row counts: 1 where all that it needs is there and none of it refused, else 0. */
+const countedOf = (block: Block, at: At): string => {
+  const column = placesOf(block, at);
+  const names = column((block.given[0] as Given).key);
+  return `=IF(ROW(${names})=MIN(ROW(${names})),"1: yes",--ISNUMBER(MATCH(LEFT(${column('state')},7),{"complet","unusual"},0)))`;
+};
+
+/** A column of the list with nothing where its row does not count. */
+export const ofCounted = (block: Pick<Block, 'name'>, at: At, formula: string): string =>
+  `IF(${placesOf(block, at)('counted')}=1,${formula},"")`;
+
+/** The formula of a calculated column: its unit above, and an answer in each row that counts. */
+const calculatedOf = (counted: string, unit: string, formula: string): string =>
+  `=IF(ISTEXT(${counted}),${quotedText(unit)},IF(${counted},${formula},""))`;
+
+function marksOf({ name, given, calculated, room, beside }: Block): Readonly<Record<string, Mark>> {
+  const column = (index: number): Mark => ({ column: index, rows: room + 2 });
+  const keys = [
+    'state',
+    ...given.map(({ key }) => key),
+    'source',
+    ...calculated.map(({ key }) => key),
+    'counted',
+    'examples',
+  ];
+  return {
+    ...Object.fromEntries(keys.map((key, index): [string, Mark] => [`${name}.${key}`, column(index)])),
+    ...beside?.marks(keys.length + 1),
+  };
+}
+
+function anchorCells(block: Block, at: At): readonly SheetCell[] {
+  const column = placesOf(block, at);
+  return [
+    { formula: stateOf(block, at), style: 'unit' },
+    ...block.given.map(({ declared }) => text(declared ? shownUnit(unitOf(declared)) : '', 'unit')).map(right),
+    text('', 'unit'),
+    ...block.calculated.map(({ unit, formula }) =>
+      right({ formula: calculatedOf(column('counted'), shownUnit(unit), formula(column, at)), style: 'unit' } as const),
+    ),
+    right({ formula: countedOf(block, at), style: 'unit' } as const),
+    right({ formula: examplesIn(block, at), style: 'unit' } as const),
+    ...(block.beside ? [EMPTY, ...block.beside.cells(at)] : []),
+  ];
+}
+
+const EMPTY: SheetCell = { text: '' };
+
+const right = (cell: SheetCell, index = 1): SheetCell => (index > 0 ? { ...cell, align: 'right' } : cell);
+
+const rowCells = ({ given, calculated, examples, beside }: Block, row: number): readonly SheetCell[] => [
+  { style: 'note' },
+  ...given.map(({ key, declared, digits, help }): SheetCell => {
+    const figure = examples[row]?.[key];
+    if (declared) return inputCell(declared, figure, digits);
+    return { ...(figure === undefined ? {} : { text: String(figure) }), style: 'input', note: help ?? '' };
+  }),
+  { style: 'input', note: SOURCE_HELP },
+  ...calculated.map(({ unit, digits }) => spilled(unit, digits)),
+  { style: 'note', format: '0' },
+  { style: 'note', format: '0' },
+  ...(beside ? [EMPTY, ...beside.rows] : []),
+];
+
+const titlesOf = ({ given, calculated }: Block): readonly SheetCell[] =>
+  [
+    'State',
+    ...given.map(({ label }) => label),
+    SOURCE_TITLE,
+    ...calculated.map(({ label }) => label),
+    'Counted',
+    'Figures of the example',
+  ].map((words, index) => ({ ...text(words, 'heading'), ...(index > 1 ? { align: 'right' as const } : {}) }));
+
+/** Marks the cell that the state of its row names. */
+const judgedOf = ({ room, given, calculated }: Block) => ({
+  named: {
+    column: 1,
+    rows: room + 1,
+    columns: given.length,
+    by: STATE,
+    examples: given.length + calculated.length + 3,
+  },
+});
+
+export function blockLines(block: Block): readonly Line[] {
+  const width = block.given.length + 1;
+  return [
+    { cells: () => titlesOf(block) },
+    { marks: marksOf(block), cells: (at) => anchorCells(block, at) },
+    ...Array.from(
+      { length: block.room },
+      (_, row): Line => ({
+        ...(row === 0 ? judgedOf(block) : {}),
+        cells: () => rowCells(block, row),
+      }),
+    ),
+    { cells: () => [{ style: 'note' }, ...Array.from({ length: width }, (): SheetCell => ({ style: 'note' }))] },
+  ];
+}
+
+/** How many rows are sound, and how many are not. */
+export const countOf = (block: Block, at: At): string => `SUM(${placesOf(block, at)('counted')})`;
+export const refusedOf = (block: Block, at: At): string => `COUNTIF(${placesOf(block, at)('state')},"refused*")`;
+
+/** The first row that is not sound, that there is none, or what is odd: as a judgement. */
+export function judgementOf(block: Block, at: At, strict = true): string {
+  const state = placesOf(block, at)('state');
+  const names = placesOf(block, at)((block.given[0] as Given).key);
+  const named = (range: string, row: number, words: string) =>
+    `"refused: "&ADDRESS(MIN(ROW(${range}))+${row},MIN(COLUMN(${range})),4)&${quotedText(` ${words}`)}`;
+  const firstOf = (look: string, rest: string) => `IFERROR(INDEX(${state},MATCH("${look}*",${state},0)),${rest})`;
+  const none = `IF(${countOf(block, at)}=0,${named(names, 1, `is empty: no ${block.what} is complete.`)},${firstOf('unusual', '"sound"')})`;
+  return `IF(ISERROR(INDEX(${state},1)),${named(state, 0, 'is blocked: empty the cells below it.')},${strict ? firstOf('refused', none) : none})`;
+}
