@@ -9,7 +9,6 @@ const alone = ['tests/e2e/**/*.alone.test.ts'];
 
 const inBrowser = {
   globalSetup: path('.config/browser-setup.ts'),
-  hookTimeout: 60_000,
   // What a page shows after a moment may take it longer on a busy machine.
   expect: { poll: { timeout: 10_000 } },
   // A page on a busy machine may miss one wait; a fault fails twice.
@@ -24,6 +23,7 @@ export default defineConfig({
     outputFile: { json: path('reports/tests.json') },
     // Timings only mean something when nothing else runs, so a slow test is told apart from a hanging one generously.
     testTimeout: 60_000,
+    hookTimeout: 60_000,
     allowOnly: false,
     setupFiles: [path('.config/properties.ts')],
     passWithNoTests: false,

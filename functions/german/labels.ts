@@ -149,4 +149,6 @@ export const labels: Readonly<Record<string, string>> = {
   'Rise read from': 'Anstieg gelesen ab',
   'Least body feed run': 'Kleinste gefahrene Dosage',
   'Most body feed run': 'Größte gefahrene Dosage',
+  Item: 'Posten',
+  'Viscosity at filter': 'Viskosität am Filter',
 };

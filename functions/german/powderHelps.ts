@@ -89,4 +89,14 @@ export const powderHelps: Readonly<Record<string, string>> = {
     'Zu erreichende Trübung: fügt ihre Dosis hinzu und zwischen welchen Dosen sie liegt.',
   'Chance that the dose is enough: 50 % is the best guess, 90 % stays on the safe side by as much as the ladder is unsure.':
     'Chance, dass die Dosis reicht: 50 % ist die beste Schätzung, 90 % bleibt um so viel auf der sicheren Seite, wie die Leiter unsicher ist.',
+  'A column of plan labels that all beers share, in any order; those of each beer’s own figures may be left out and are not read.':
+    'Eine Spalte von Bezeichnungen, die alle Biere gemeinsam haben, in beliebiger Folge; die der eigenen Werte jedes Biers können fehlen und werden nicht gelesen.',
+  'A column of values beside the labels: what all beers share.':
+    'Eine Spalte von Werten neben den Bezeichnungen: was alle Biere gemeinsam haben.',
+  'An item of FILTRATIONCOST, or Total; a row of items beside a column of beers makes a table.':
+    'Ein Posten von FILTRATIONCOST, oder Total; eine Zeile von Posten neben einer Spalte von Bieren gibt eine Tabelle.',
+  'Dry yeast and haze that each hL of beer brings to the cake; never 0. SOLIDSLOAD reckons it from a cell count.':
+    'Trockene Hefe und Trübung, die jeder hL Bier in den Kuchen bringt; nie 0. SOLIDSLOAD berechnet es aus einer Zellzahl.',
+  'As bought, for each hL of beer; 0 where none is used.':
+    'Im Anlieferungszustand, je hL Bier; 0, wo keins gebraucht wird.',
 };

@@ -107,4 +107,7 @@ export const questions: Readonly<Record<string, string>> = {
     'Ist das neue Pulver wirklich besser, oder unterscheiden sich Läufe eben?',
   'How many runs, and in which order, to see a difference of so many percent?':
     'Wie viele Läufe, in welcher Folge, um einen Unterschied von so viel Prozent zu erkennen?',
+  'How many hL does a run of each beer give?': 'Wie viele hL bringt ein Lauf mit jedem Bier?',
+  'Which of my beers is dear to filter, and why?': 'Welches meiner Biere ist teuer zu filtrieren, und warum?',
+  'Which of my guesses moves the saving most?': 'Welche meiner Schätzungen bewegt die Ersparnis am meisten?',
 };

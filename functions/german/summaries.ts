@@ -133,4 +133,10 @@ export const summaries: Readonly<Record<string, string>> = {
     'Ob sich wiederholte Läufe zweier Pulver unterscheiden, um wie viel, und wie viele weitere Läufe es klären würden.',
   'How many runs of an old and a new powder a trial takes, in which order, and what it shows after each pair.':
     'Wie viele Läufe mit altem und neuem Pulver ein Versuch braucht, in welcher Folge, und was er nach jedem Paar zeigt.',
+  'Beer until the first limit of a run, for each of several beers on the same filter.':
+    'Bier bis zur ersten Grenze eines Laufs, für jedes von mehreren Bieren auf demselben Filter.',
+  'What filtration costs per hL, for each of several beers on the same filter, whole or by item.':
+    'Was die Filtration je hL kostet, für jedes von mehreren Bieren auf demselben Filter, im Ganzen oder nach Posten.',
+  'How far each uncertain label moves a year’s saving, widest first.':
+    'Wie weit jede unsichere Bezeichnung die Ersparnis eines Jahres bewegt, die weiteste zuerst.',
 };

@@ -80,7 +80,7 @@ export const savingSensitivity = calculation({
         proposedHigh: RANGE_EXAMPLE.proposed.high,
       },
     },
-    result: { rows: 8 },
+    result: { rows: 6 },
   },
   refuse: ({ labels }) => spreadRefusal(labels),
   compute: ({ labels }) => {

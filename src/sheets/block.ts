@@ -1,57 +1,11 @@
-import type { Unit } from '../core/units.js';
-import { type Declared, inputCell, shownUnit, spilled, text, unitOf } from './cells.js';
+import { inputCell, shownUnit, spilled, text, unitOf } from './cells.js';
 import { examplesIn } from './examples.js';
 import type { At, Line, Mark } from './layout.js';
+import type { Block, Given } from './list.js';
 import { stateOf } from './listState.js';
 import { SOURCE_HELP, SOURCE_TITLE } from './provenance.js';
 import type { SheetCell } from './sheet.js';
 import { quotedText } from './verdict.js';
-
-/** A column that a person fills in; without a declaration it holds names. */
-export interface Given {
-  readonly key: string;
-  readonly label: string;
-  readonly declared?: Declared;
-  readonly mayBeBlank?: boolean;
-  readonly digits?: number;
-  readonly help?: string;
-}
-
-/** A column that one formula fills, over the whole list. */
-export interface Calculated {
-  readonly key: string;
-  readonly label: string;
-  readonly unit: Unit;
-  readonly digits?: number;
-  formula(column: (key: string) => string, at: At): string;
-}
-
-/**
- * A list that grows: a title, a row of units in which every formula stands, the rows, and a last row that ends it. All
- * formulas read from the row of units to the last row, so that a row may be put in or taken out at any place between.
- */
-export interface Block {
-  readonly name: string;
-  /** What a row is, as “offer”. */
-  readonly what: string;
-  readonly room: number;
-  readonly given: readonly Given[];
-  readonly calculated: readonly Calculated[];
-  readonly examples: readonly Readonly<Record<string, number | string | undefined>>[];
-  /** Columns that together are of one row of the example and no other: all of them, in two parts or one. */
-  readonly told: readonly (readonly string[])[];
-  /** What one formula fills to the right of the list, from its row of units down. */
-  readonly beside?: {
-    readonly cells: (at: At) => readonly SheetCell[];
-    readonly rows: readonly SheetCell[];
-    readonly marks: (column: number) => Readonly<Record<string, Mark>>;
-  };
-  /** Rules of the list’s own, after all others: a condition, the column it is about, and what is said. */
-  rules?(
-    column: (key: string) => string,
-    at: At,
-  ): readonly (readonly [look: 'refused' | 'unusual', condition: string, key: string, words: string])[];
-}
 
 /** Where a list’s own columns stand. */
 export const STATE = 0;
@@ -101,8 +55,11 @@ function anchorCells(block: Block, at: At): readonly SheetCell[] {
     { formula: stateOf(block, at), style: 'unit' },
     ...block.given.map(({ declared }) => text(declared ? shownUnit(unitOf(declared)) : '', 'unit')).map(right),
     text('', 'unit'),
-    ...block.calculated.map(({ unit, formula }) =>
-      right({ formula: calculatedOf(column('counted'), shownUnit(unit), formula(column, at)), style: 'unit' } as const),
+    ...block.calculated.map(({ unit, head, formula }) =>
+      right({
+        formula: calculatedOf(column('counted'), head ?? shownUnit(unit), formula(column, at)),
+        style: 'unit',
+      } as const),
     ),
     right({ formula: countedOf(block, at), style: 'unit' } as const),
     right({ formula: examplesIn(block, at), style: 'unit' } as const),

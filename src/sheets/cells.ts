@@ -1,13 +1,11 @@
 import type { Calculation } from '../core/calculation.js';
-import type { Bounds, ChoiceInput, NumberInput, SeriesInput } from '../core/input.js';
+import type { ChoiceInput, NumberInput, SeriesInput } from '../core/input.js';
 import { choiceRefusal, numberRefusal } from '../core/read.js';
 import type { Unit } from '../core/units.js';
 import { anyOf, spanInWords } from '../core/wording.js';
+import { type Declared, isChoice } from './declared.js';
 import type { SheetCell, Validation } from './sheet.js';
 import { EXAMPLES, quotedText } from './verdict.js';
-
-/** What a cell that a person fills in says of itself, whether it feeds one input or a plan. */
-export type Declared = ChoiceInput | (Bounds & { readonly label: string; readonly help: string });
 
 export const text = (words: string, style: SheetCell['style']): SheetCell => ({ text: words, style });
 
@@ -57,8 +55,6 @@ export function declaredInput(calculation: Calculation, key: string): ChoiceInpu
     throw new Error(`${calculation.id} has no input ${key} that a cell holds.`);
   return input;
 }
-
-export const isChoice = (declared: Declared): declared is ChoiceInput => 'of' in declared;
 
 export const unitOf = (declared: Declared): Unit => (isChoice(declared) ? '' : declared.unit);
 

@@ -1,7 +1,8 @@
-import { type Block, placesOf } from './block.js';
+import { placesOf } from './block.js';
 import { aboutCell, text } from './cells.js';
 import type { Columns } from './columns.js';
 import type { At, Line } from './layout.js';
+import type { Block } from './list.js';
 import { placeOf } from './place.js';
 import { sourceCell } from './provenance.js';
 import { EXAMPLES, quotedText, type Step, said, steps } from './verdict.js';

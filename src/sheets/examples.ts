@@ -1,5 +1,5 @@
-import type { Block } from './block.js';
 import type { At } from './layout.js';
+import type { Block } from './list.js';
 
 const BETWEEN = '|';
 
@@ -21,5 +21,5 @@ export function examplesIn({ name, examples, told }: Block, at: At): string {
     );
     return `${columns.length}*ISNUMBER(MATCH(${read},{${keys.join(';')}},0))`;
   });
-  return `=IF(ROW(${source})=MIN(ROW(${source})),"",(LEN(${source})=0)*(${same.join('+')}))`;
+  return `=IF(ROW(${source})=MIN(ROW(${source})),"count",(LEN(${source})=0)*(${same.join('+')}))`;
 }

@@ -2,7 +2,6 @@ import type { Calculation } from '../core/calculation.js';
 import type { Unit } from '../core/units.js';
 import {
   aboutCell,
-  type Declared,
   declaredInput,
   inputCell,
   mayBeBlank,
@@ -13,6 +12,7 @@ import {
   unitOf,
 } from './cells.js';
 import type { Columns } from './columns.js';
+import type { Declared } from './declared.js';
 import type { At, Line, Mark } from './layout.js';
 import { placeOf } from './place.js';
 import { sourceCell } from './provenance.js';

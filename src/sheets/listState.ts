@@ -1,7 +1,7 @@
 import { anyOf, spanInWords } from '../core/wording.js';
-import type { Block, Given } from './block.js';
-import { isChoice } from './cells.js';
+import { isChoice } from './declared.js';
 import type { At } from './layout.js';
+import type { Block, Given } from './list.js';
 import { quotedText } from './verdict.js';
 
 type Step = (rest: string) => string;

@@ -1,8 +1,8 @@
 import { CAUTIONS } from '../cautions.js';
 import { text } from './cells.js';
 import { columnTitles, widthsOf } from './columns.js';
-import { caution, heading, type Line, layOut, note, title } from './layout.js';
-import { HOW_TO_READ, INVENTED_SCENARIO } from './scenario.js';
+import { caution, heading, type Line, layOut, note } from './layout.js';
+import { opening } from './opening.js';
 import { trialCharts } from './trial/charts.js';
 import { feedLines } from './trial/feedLines.js';
 import { fitLines, runLines } from './trial/fitLines.js';
@@ -35,9 +35,7 @@ export const trial = layOut(
     charts: trialCharts,
   },
   [
-    title('Trial log: beer 3 on filter 2, Nebbelgrund brewery'),
-    note(INVENTED_SCENARIO),
-    note(HOW_TO_READ),
+    ...opening('Trial log: two powders on one filter'),
     whereToPaste,
     columnTitles(columns),
     ...answerLines,

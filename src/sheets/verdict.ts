@@ -1,6 +1,5 @@
 import { anyOf, spanInWords } from '../core/wording.js';
-import type { Declared } from './cells.js';
-import { isChoice } from './cells.js';
+import { type Declared, isChoice } from './declared.js';
 
 /** A cell, or a whole column of them, that is judged by formulas of the worksheet’s own. */
 export interface Asked {

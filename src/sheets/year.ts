@@ -18,7 +18,7 @@ export const year = layOut(
     name: 'Year',
     summary:
       'Beers through a year, up to 200: powder, cake, disposal, water, losses, downtime, the saving and how sure it is.',
-    widths: [42, 16, 16, 16, 22, 22, 20, 22, 22, 22, 13, 13, 13, 13, 14, 15, 9, 11],
+    widths: [42, 16, 16, 16, 20, 20, 20, 22, 20, 22, 13, 13, 13, 13, 14, 15, 8, 9],
     headerRows: 1,
     labelColumns: 1,
     print: 'landscape',

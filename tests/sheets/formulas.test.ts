@@ -6,6 +6,9 @@ import { cellsOf, placeOf, type Shown, shown } from './shown.js';
 
 /** A formula that is one call, or one column of one call. */
 const CALL = /^=(?:INDEX\()?POWDER\.([A-Z0-9]+)\(([^()]*)\)(?:,0,(\d+)\))?$/;
+/** The same over a list: its unit above, and an answer in each row that counts. */
+const OF_LIST =
+  /^=IF\(ISTEXT\((?<counted>[A-Z]+\d+:[A-Z]+\d+)\),"[^"]*",IF\(\k<counted>,(?<call>POWDER\.[A-Z0-9]+\([^()]*\)),""\)\)$/;
 const PLACE = /^[A-Z]+\d+(?::[A-Z]+\d+)?$/;
 
 /** Split at commas that stand in no text. */
@@ -20,6 +23,11 @@ const argument = (sheet: Shown, written: string): unknown => {
 
 /** What the function answers when a host calls it with what the sheet shows in its arguments. */
 function expected(sheet: Shown, formula: string): unknown[][] | undefined {
+  const { counted, call: own } = OF_LIST.exec(formula)?.groups ?? {};
+  if (counted !== undefined) {
+    const answers = expected(sheet, `=${own}`);
+    return sheet.range(counted).map(([one], row) => (one === 1 ? [answers?.[row]?.[0]] : []));
+  }
   const [, id = '', written = '', column] = CALL.exec(formula) ?? [];
   if (id === '') return undefined;
   const answer = call(id, ...argumentsOf(written).map((one) => argument(sheet, one)));

@@ -63,25 +63,28 @@ describe.each(starterSheets)('the starter sheet $name', (starter) => {
     }
   });
 
-  it('colours by judgements that stand on the sheet', () => {
+  it('colours by judgements that stand on the sheet, each in one of three looks', () => {
     expect(conditions.length).toBeGreaterThan(0);
     for (const { range, formula, look } of conditions) {
-      const [, by = '', word] = /^=LEFT\(([A-Z]+\d+),\d\)="(.+)"$/.exec(formula) ?? [];
-      expect(word).toBe(look);
-      expect(String(sheet.cell(by) ?? 'usual'), `${range} by ${by}`).toMatch(/^(usual|unusual: .+|)$/);
+      const [, by = '', word] = /^=(?:LEFT|RIGHT)\((\$?[A-Z]+\d+),\d\)="(.+)"$/.exec(formula) ?? [];
+      const named = /^=ISNUMBER\(SEARCH\("(refused|unusual): "&ADDRESS\(.+\)&" ",\$([A-Z]+\d+)\)\)$/.exec(formula);
+      if (named) expect(named[1]).toBe(look);
+      else if (by) expect(word).toBe(look === 'example' ? 'example’s' : look);
+      else expect(formula).toMatch(/^=N\(\$[A-Z]+\d+\)\*LEN\([A-Z]+\d+\)>0$/);
+      const judged = String(sheet.cell(named?.[2] ?? (by || 'A1')) ?? '');
+      if (named || by)
+        expect(judged, `${range} by ${by}`).toMatch(/^(usual|sound|complete|unusual: .+|)(, example’s)?$/);
       expect(cellsOf(range).flat().length).toBeGreaterThan(0);
     }
   });
 
-  it('has every figure that a function reads coloured, save those with limits of their own', () => {
+  it('has every figure that is to be filled in coloured where it is not usual', () => {
     const coloured = new Set(conditions.flatMap(({ range }) => cellsOf(range).flat()));
-    const own = /^Beer must be|must be a fraction from 0 to 0\.9\.$/;
     const left: string[] = [];
     rows.forEach((row, r) => {
       row.forEach(({ style, validation }, c) => {
         const place = `${String.fromCharCode(65 + c)}${r + 1}`;
-        if (style === 'input' && validation && !own.test(validation.message) && !coloured.has(place))
-          left.push(`${place}: ${validation.message}`);
+        if (style === 'input' && validation && !coloured.has(place)) left.push(`${place}: ${validation.message}`);
       });
     });
     expect(left).toEqual([]);

@@ -4,10 +4,10 @@ import { landedPrice } from '../../cost/landedPrice.js';
 import { dryPrice } from '../../moisture/dryPrice.js';
 import { sameSolids } from '../../moisture/sameSolids.js';
 import { swapDose } from '../../stabiliser/swapDose.js';
-import type { Calculated } from '../block.js';
 import { referenceMoisture } from '../dosing/stabiliser.js';
 import { call } from '../formula.js';
 import type { At } from '../layout.js';
+import type { Calculated } from '../list.js';
 
 type Column = (key: string) => string;
 
@@ -18,7 +18,14 @@ const equalEffect = (q: Column, at: At): string => {
 
 /** The columns that follow: one call each for all offers. The rank goes by the row, whatever an offer is called. */
 export const CALCULATED: readonly Calculated[] = [
-  { key: 'rank', label: 'Rank', unit: '', digits: 0, formula: (q) => `RANK(${q('cost')},${q('cost')},1)` },
+  {
+    key: 'rank',
+    label: 'Rank',
+    unit: '',
+    head: 'cheapest 1',
+    digits: 0,
+    formula: (q) => `RANK(${q('cost')},${q('cost')},1)`,
+  },
   {
     key: 'cost',
     label: 'Cost',

@@ -1,6 +1,7 @@
 import { rankQuotes } from '../../cost/rankQuotes.js';
-import { type Block, standsAbove } from '../block.js';
+import { standsAbove } from '../block.js';
 import { declaredInput } from '../cells.js';
+import type { Block } from '../list.js';
 import { CALCULATED } from './calculated.js';
 import { GIVEN } from './given.js';
 import { OFFERS } from './offers.js';

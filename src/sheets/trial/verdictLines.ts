@@ -2,6 +2,7 @@ import { fitRun } from '../../cake/fitRun.js';
 import type { Unit } from '../../core/units.js';
 import { text } from '../cells.js';
 import { type At, answer, gap, heading, type Line } from '../layout.js';
+import { examplesLine } from '../opening.js';
 import { computed } from './lines.js';
 
 interface Compared {
@@ -104,6 +105,7 @@ export const answerLines: readonly Line[] = answer([
     }),
   ),
   bestFeedAnswer,
+  examplesLine(),
 ]);
 
 export const verdictLines: readonly Line[] = [
