@@ -16,7 +16,7 @@ export function verdict(input: Found, cell: Cell): string {
   if (refusal !== undefined) return `refused: ${refusal}`;
   const value = Number(cell);
   if (!input.usual || (value >= input.usual[0] && value <= input.usual[1])) return 'usual';
-  return `unusual: ${input.label} is usually ${spanInWords(input.usual, input.unit)}, and ${amount(value, input.unit)} was given.`;
+  return `unusual: ${input.label} is usually ${spanInWords(input.usual, input.unit)}, and ${amount(Number(value.toPrecision(12)), input.unit)} was given.`;
 }
 
 export const rangeCheck = (catalogue: Catalogue) =>

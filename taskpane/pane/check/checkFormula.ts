@@ -4,6 +4,7 @@ import { Evaluator } from '../../formula/evaluate.js';
 import { type Given, givenTo } from '../../formula/given.js';
 import { type Judged, judged } from '../../formula/judge.js';
 import { type Call, readFormula } from '../../formula/readFormula.js';
+import { referenceOf } from '../../formula/references.js';
 import { Unknown } from '../../formula/unknown.js';
 import { cellReference } from '../../host/address.js';
 import type { CellContent } from '../../host/host.js';
@@ -43,11 +44,23 @@ const kindOf = (one: Judged): Kind | undefined => {
   return one.judgement === 'refused' || one.judgement === 'unusual' ? one.judgement : undefined;
 };
 
+/** A calculated figure may pass the trade’s habit by a little, as a dry dose does of one that is usual as bought. */
+const A_LITTLE = 0.05;
+
+/** Whether a figure that a formula made lies so near to what is usual that nobody has to look. */
+function isNearlyUsual({ input, cell }: Judged): boolean {
+  if (!('limit' in input) || !input.usual || typeof cell !== 'number') return false;
+  const [least, most] = input.usual;
+  return cell >= least * (1 - A_LITTLE) && cell <= most * (1 + A_LITTLE);
+}
+
 export class FormulaCheck {
   readonly findings: Finding[] = [];
   formulas = 0;
   /** Input cells that were told of already: one bad cell may feed many formulas. */
   readonly #told = new Set<string>();
+  /** Input cells of which the sheet itself says what is the matter. */
+  readonly #judged = new Set<string>();
 
   constructor(
     private readonly snapshot: Snapshot,
@@ -90,7 +103,8 @@ export class FormulaCheck {
       for (const one of judged(given, all)) {
         const origin = range && cellReference(range.sheet, range.top + one.row, range.left + one.column);
         this.receive({ id: call.id, one, literal: given.node?.type === 'Literal', formula: place, origin });
-        if (guarded && !this.isInEffect(place, one)) continue;
+        if (guarded && !this.isInEffect(place, one, origin)) continue;
+        if (one.judgement === 'unusual' && this.isOnlyOnTheWay(given, one, origin)) continue;
         if (one.judgement === 'refused') refused = true;
         if (told < MOST_OF_A_RANGE && this.tell(call.id, given, one, origin ?? place)) told++;
       }
@@ -99,11 +113,42 @@ export class FormulaCheck {
   }
 
   /** Whether the answer at the place of this value shows what a refusal makes of it, or anything at all. */
-  private isInEffect({ sheet, top, left }: RangeReference, { row, column, judgement }: Judged): boolean {
+  private isInEffect(
+    { sheet, top, left }: RangeReference,
+    { row, column, judgement }: Judged,
+    origin: RangeReference | undefined,
+  ): boolean {
+    // The empty rows of a list are left out by its formulas.
+    const given = origin && this.snapshot.cell('values', origin.sheet, origin.top, origin.left);
+    if (origin && (given === null || given === '')) return false;
     const at = (down: number, right: number) => this.snapshot.cell('values', sheet, top + down, left + right);
     const [first, own] = [at(0, 0), at(row, column)];
     if (judgement === 'refused') return isError(first) || isError(own);
     return own !== null && own !== '';
+  }
+
+  /** Whether an unusual figure is nobody’s entry: worked out within the formula, or hardly off in a calculated cell. */
+  private isOnlyOnTheWay({ node }: Given, one: Judged, origin: RangeReference | undefined): boolean {
+    if ('preset' in one.input && one.input.preset === one.cell) return true;
+    if (!origin) return node?.type === 'BinaryExpression' || node?.type === 'CallExpression';
+    const { sheet, top, left } = origin;
+    const content = this.snapshot.cell('formulas', sheet, top, left);
+    return (typeof content === 'string' || content === null) && isNearlyUsual(one);
+  }
+
+  /** Takes over what a sheet says of its own cells: its judgements name the cell that they are about. */
+  judgement(sheet: string, shown: CellContent): void {
+    const [, kind, address = '', sentence = ''] =
+      (typeof shown === 'string' && /^(refused|unusual): ([A-Z]{1,3}\d+) (.+?)(?:, example’s)?$/.exec(shown)) || [];
+    if (kind === undefined) return;
+    const place = referenceOf(address, sheet);
+    if (place instanceof Unknown || place.kind !== 'range') return;
+    const key = `${place.sheet} ${place.top} ${place.left}`;
+    if (this.#judged.has(key)) return;
+    this.#judged.add(key);
+    const label = this.snapshot.cell('values', sheet, place.top, 0);
+    const subject = typeof label === 'string' && !/^(?:refused|unusual): /.test(label) ? label : address;
+    this.findings.push({ kind: kind as Kind, place, subject, sentence });
   }
 
   private tell(id: string, { parameter }: Given, one: Judged, place: RangeReference): boolean {
@@ -111,7 +156,7 @@ export class FormulaCheck {
     if (kind === undefined) return false;
     const label = one.input.label || parameter.label;
     const key = `${place.sheet} ${place.top} ${place.left} ${label} ${one.sentence}`;
-    if (this.#told.has(key)) return false;
+    if (this.#told.has(key) || this.#judged.has(`${place.sheet} ${place.top} ${place.left}`)) return false;
     this.#told.add(key);
     const sentence = one.sentence ? { sentence: one.sentence } : {};
     this.findings.push({ kind, place, subject: `POWDER.${id}: ${label}`, ...sentence });

@@ -27,6 +27,9 @@ export async function checkWorkbook(
   const all = sheets.reduce((sum, { formulas }) => sum + formulas.length, 0);
   let rows = 0;
   let since = performance.now();
+  // First what the sheets themselves say of a cell: it is not told twice.
+  for (const { name, values } of sheets)
+    for (const line of values) for (const shown of line) check.judgement(name, shown);
   for (const { name, row, column, formulas, values } of sheets) {
     for (const [down, line] of formulas.entries()) {
       for (const [across, text] of line.entries()) {

@@ -21,6 +21,10 @@ interface Dose {
   readonly place: RangeReference;
 }
 
+/** None, all, and what an input is without a figure say how a formula calculates: they are nobody’s measurement. */
+const isOfTheFormula = (input: Received['one']['input'], cell: number): boolean =>
+  cell === 0 || cell === 1 || ('preset' in input && input.preset === cell);
+
 /** What can only be seen by comparing formulas: figures typed again and again, and doses that contradict. */
 export class Suspicions {
   readonly #typed = new Map<string, Typed>();
@@ -32,13 +36,14 @@ export class Suspicions {
   readonly receive = ({ id, one: { input, cell }, literal, formula, origin }: Received): void => {
     if (typeof cell !== 'number' || !('limit' in input)) return;
     const { label, unit } = input;
-    if (literal) {
+    if (literal && !isOfTheFormula(input, cell)) {
       const key = `${label} ${unit} ${cell}`;
       const typed = this.#typed.get(key) ?? { subject: `POWDER.${id}: ${label}`, value: cell, unit, places: [] };
       typed.places.push(formula);
       this.#typed.set(key, typed);
     }
-    if (origin && unit === DOSE && input.kind !== 'plan label') this.dose(label, cell, origin);
+    // The rungs of a ladder and the feeds of several trials differ by design.
+    if (origin && unit === DOSE && input.kind === 'number') this.dose(label, cell, origin);
   };
 
   private dose(label: string, value: number, place: RangeReference): void {
