@@ -38,10 +38,13 @@ describe('the check of a workbook', () => {
       await page.getByRole('button', { name: `Insert ${name}` }).click();
       await page.getByText(`The sheet ${name} was inserted.`).waitFor();
     }
-    await page.waitForTimeout(2000);
-    await check(page);
+    // What is not calculated yet is refused: the sheets are checked again until they are.
+    const refused = async () => {
+      await check(page);
+      return panel(page).locator('.pb-findings-refused, .pb-findings-error').count();
+    };
+    await expect.poll(refused, { timeout: 50_000, interval: 2000 }).toBe(0);
     expect(await panel(page).textContent()).toMatch(/POWDER formulas checked: \d+\./);
-    expect(await panel(page).locator('.pb-findings-refused, .pb-findings-error').count()).toBe(0);
   });
 
   it('lists refused and unusual inputs and percentages, each with the way there', async () => {
