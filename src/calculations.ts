@@ -17,6 +17,7 @@ export { fitRun } from './cake/fitRun.js';
 export { mixPermeability } from './cake/mixPermeability.js';
 export { partPermeability } from './cake/partPermeability.js';
 export { riseRate } from './cake/riseRate.js';
+export { riseReport } from './cake/riseReport.js';
 export { testPermeability } from './cake/testPermeability.js';
 export { trialPlan } from './cake/trialPlan.js';
 export { waterDensity } from './cake/waterDensity.js';

@@ -92,8 +92,14 @@ export const cakeHelps: Readonly<Record<string, string>> = {
     'Je geliefertem kg, Versicherung und Umschlag eingeschlossen.',
   'Share taken off the pack price. Write 5 % or 0.05.':
     'Anteil, der vom Preis des Gebindes abgeht. 5 % oder 0,05 schreiben.',
-  'Share of the price of the goods after discount; freight bears none here.':
-    'Anteil am Warenpreis nach Rabatt; Fracht trägt hier keinen.',
+  'Share of the price of the goods after discount; Duty on says whether of the freight, too.':
+    'Anteil am Warenpreis nach Rabatt; „Zoll auf“ sagt, ob auch an der Fracht.',
+  'Whether the freight bears duty, too, as in the usual customs value with freight and insurance to the border: ask your forwarder.':
+    'Ob auch die Fracht Zoll trägt, wie im üblichen Zollwert mit Fracht und Versicherung bis zur Grenze: Fragen Sie Ihren Spediteur.',
+  'For each kg, where the prices are without it: one for all offers, or one each.':
+    'Je kg, wo die Preise ohne sie sind: eine für alle Angebote oder je eine.',
+  'Share of the price, where the prices are without it: one for all offers, or one each. Write 5 % or 0.05.':
+    'Anteil am Preis, wo die Preise ohne ihn sind: einer für alle Angebote oder je einer. 5 % oder 0,05 schreiben.',
   'Share that never serves: torn bags, damp powder, dust, what stays in the big bag.':
     'Anteil, der nie dient: gerissene Säcke, feuchtes Pulver, Staub, Rest im Big Bag.',
   'One for each offer; a name that is missing stays empty, and a row that is blank throughout is passed over.':
@@ -166,4 +172,6 @@ export const cakeHelps: Readonly<Record<string, string>> = {
     'Standardabweichung der Läufe eines Pulvers als Anteil ihres Mittels: aus eigenen früheren Läufen (COMPARERUNS).',
   'Share of such trials that would show the difference, if it is there.':
     'Anteil solcher Versuche, die den Unterschied zeigen würden, wenn es ihn gibt.',
+  'Labels that are unsure in both plans and not the same thing there, such as the price of two stabilisers: a range of labels. All others share a draw.':
+    'Bezeichnungen, die in beiden Plänen unsicher und dort nicht dieselbe Sache sind, etwa der Preis zweier Stabilisierungsmittel: ein Bereich mit Bezeichnungen. Alle anderen teilen eine Ziehung.',
 };

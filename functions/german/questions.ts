@@ -110,4 +110,5 @@ export const questions: Readonly<Record<string, string>> = {
   'How many hL does a run of each beer give?': 'Wie viele hL bringt ein Lauf mit jedem Bier?',
   'Which of my beers is dear to filter, and why?': 'Welches meiner Biere ist teuer zu filtrieren, und warum?',
   'Which of my guesses moves the saving most?': 'Welche meiner Schätzungen bewegt die Ersparnis am meisten?',
+  'How fast does the pressure rise, and how sure is that?': 'Wie schnell steigt der Druck, und wie sicher ist das?',
 };

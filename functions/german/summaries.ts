@@ -139,4 +139,6 @@ export const summaries: Readonly<Record<string, string>> = {
     'Was die Filtration je hL kostet, für jedes von mehreren Bieren auf demselben Filter, im Ganzen oder nach Posten.',
   'How far each uncertain label moves a year’s saving, widest first.':
     'Wie weit jede unsichere Bezeichnung die Ersparnis eines Jahres bewegt, die weiteste zuerst.',
+  'Pressure rise of a run that one bad reading does not move, with its error.':
+    'Druckanstieg eines Laufs, den ein falscher Messwert nicht bewegt, mit seinem Fehler.',
 };

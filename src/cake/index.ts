@@ -14,6 +14,7 @@ import { fitRun } from './fitRun.js';
 import { mixPermeability } from './mixPermeability.js';
 import { partPermeability } from './partPermeability.js';
 import { riseRate } from './riseRate.js';
+import { riseReport } from './riseReport.js';
 import { testPermeability } from './testPermeability.js';
 import { trialPlan } from './trialPlan.js';
 import { waterDensity } from './waterDensity.js';
@@ -33,6 +34,7 @@ export const cakeFamily: Family = {
     testPermeability,
     cakePressure,
     riseRate,
+    riseReport,
     fitRun,
     fitCake,
     fitCakes,

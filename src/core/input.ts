@@ -54,6 +54,7 @@ export interface SeriesInput extends Said, Bounds {
 /** A whole range of texts as one input; a blank place is an empty text. */
 export interface NamesInput extends Said {
   readonly kind: 'names';
+  readonly optional?: true;
 }
 
 /** One label of a plan: what its value may be, and what it means. */
@@ -126,7 +127,9 @@ export type Value<X> = X extends { kind: 'number'; optional: true }
             : X extends { kind: 'series' }
               ? Float64Array
               : X extends { kind: 'names' }
-                ? readonly string[]
+                ? X extends { optional: true }
+                  ? readonly string[] | undefined
+                  : readonly string[]
                 : X extends { kind: 'plan'; judged: true }
                   ? PlanCells
                   : X extends { kind: 'plan'; table: infer T; groups: readonly (infer G)[]; columns: infer C }

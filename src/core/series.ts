@@ -93,8 +93,9 @@ export function readSeries(
   for (const [key, input] of inputs) {
     const column = columns[key];
     if (column !== undefined) given.push([key, input, column]);
+    else if (input.optional) continue;
     else if (input.kind === 'names') return refused(`${input.label} must be a range of texts, but nothing was given.`);
-    else if (!input.optional) return refused(isMissing(input));
+    else return refused(isMissing(input));
   }
   const paired = given.filter(([, input, column]) => !standsForAll(input, column));
   const side = paired.map(([, , column]) => column);

@@ -1,6 +1,7 @@
 import { calculation } from '../core/calculation.js';
 import { mass, price } from '../quantities.js';
 import { quantity, SLIPS } from '../quantity.js';
+import { DUTY_SOURCE, dutyOn, withDuty } from './duty.js';
 
 const share = { unit: 'fraction', preset: 0 } as const;
 
@@ -31,7 +32,7 @@ export const landedPrice = calculation({
       label: 'Duty',
       limit: [0, 1],
       usual: [0, 0.2],
-      help: 'Share of the price of the goods after discount; freight bears none here.',
+      help: 'Share of the price of the goods after discount; Duty on says whether of the freight, too.',
       source: 'Limits keep out a percentage written as a whole number. Usual range: common practice, no source.',
     }),
     loss: quantity({
@@ -42,15 +43,17 @@ export const landedPrice = calculation({
       help: 'Share that never serves: torn bags, damp powder, dust, what stays in the big bag.',
       source: 'Usual range: common practice, no source.',
     }),
+    dutyOn,
   },
   output: { kind: 'number', label: 'Landed price', unit: 'money/kg' },
-  method: '(pack price × (1 − discount) × (1 + duty) / pack mass + freight) / (1 − loss)',
-  sources: ['Balance of money over one pack: duty is on the goods, and what is lost has been paid for.'],
+  method:
+    '(pack price × (1 − discount) × (1 + duty) / pack mass + freight) / (1 − loss); with duty on goods and freight, (price per kg + freight) × (1 + duty) / (1 − loss)',
+  sources: ['Balance of money over one pack: what is lost has been paid for.', DUTY_SOURCE],
   cautions: ['dust'],
   example: {
     given: { packPrice: 1000, packMass: 500, freight: 0.11, discount: 0.1, duty: 0.05, loss: 0.2 },
     result: 2.5,
   },
-  compute: ({ packPrice, packMass, freight, discount, duty, loss }) =>
-    ((packPrice * (1 - discount) * (1 + duty)) / packMass + freight) / (1 - loss),
+  compute: ({ packPrice, packMass, discount, loss, ...bought }) =>
+    withDuty({ goods: (packPrice * (1 - discount)) / packMass, ...bought }) / (1 - loss),
 });

@@ -1,6 +1,11 @@
 import { calculation } from '../core/calculation.js';
 import { dose, moisture, price } from '../quantities.js';
+import { DUTY_SOURCE, dutyOn, withDuty } from './duty.js';
+import { landedPrice } from './landedPrice.js';
 import { rankedByCost } from './rankedByCost.js';
+
+/** What landed prices hold already. */
+const added = { kind: 'series', least: 1, oneForAll: true, optional: true, preset: undefined } as const;
 
 export const rankQuotes = calculation({
   id: 'RANKQUOTES',
@@ -38,6 +43,19 @@ export const rankQuotes = calculation({
       help: 'Dry powder for each hL. One cell serves all offers of one kind. Across kinds give each its own, at equal effect on your beer (LADDERDOSE, then DRYMASS): equal dry mass is not equal effect.',
       source: 'Usual range derived from the doses of gels as bought, less their water.',
     },
+    freights: {
+      ...landedPrice.inputs.freight,
+      ...added,
+      label: 'Freights',
+      help: 'For each kg, where the prices are without it: one for all offers, or one each.',
+    },
+    duties: {
+      ...landedPrice.inputs.duty,
+      ...added,
+      label: 'Duties',
+      help: 'Share of the price, where the prices are without it: one for all offers, or one each. Write 5 % or 0.05.',
+    },
+    dutyOn,
   },
   output: {
     kind: 'table',
@@ -50,16 +68,17 @@ export const rankQuotes = calculation({
     },
   },
   method:
-    'dry price = price / (1 − moisture), per kg of dry powder; cost per hL = dry dose × dry price. Offers that cost the same share a rank and keep their order',
-  sources: ['Balance of dry matter: water is paid for and does no work.'],
+    'dry price = price with freight and duty, where given, / (1 − moisture), per kg of dry powder; cost per hL = dry dose × dry price. Offers that cost the same share a rank and keep their order',
+  sources: ['Balance of dry matter: water is paid for and does no work.', DUTY_SOURCE],
   cautions: ['dust'],
   example: {
     given: { names: ['gel', 'dry gel'], prices: [2.1, 5.7], moistures: [0.65, 0.05], dryDoses: [21] },
     result: { rows: 2 },
   },
-  compute: ({ names, prices, moistures, dryDoses }) =>
+  compute: ({ names, prices, moistures, dryDoses, freights, duties, dutyOn }) =>
     rankedByCost(
-      Array.from(prices, (price, row) => {
+      Array.from(prices, (goods, row) => {
+        const price = withDuty({ goods, freight: freights?.[row] ?? 0, duty: duties?.[row] ?? 0, dutyOn });
         const dryPrice = price / (1 - (moistures[row] as number));
         return { name: names[row] ?? '', price, dryPrice, cost: (dryDoses[row] as number) * dryPrice };
       }),

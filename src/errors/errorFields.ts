@@ -25,8 +25,8 @@ export function errorsRemark(errors: ReadingErrors | undefined): string {
   if (!errors.told)
     return 'cannot be known: so few rows do not tell whether neighbouring readings err together, and the errors hold where they do not';
   return errors.autocorrelation > TOGETHER
-    ? 'hold, though neighbouring readings err together: so many rows count as fewer'
-    : 'hold';
+    ? 'hold for this run alone, though neighbouring readings err together: so many rows count as fewer'
+    : 'hold for this run alone: how runs differ takes repeated runs';
 }
 
 /** How many standard errors hold the truth in 95 % of cases, of the figures of one fit together. */

@@ -156,10 +156,11 @@ function describe(
     const startFalls = height * meanChange - heightFalls * mean;
     return { start, height, largest: largest[index] as number, startFalls, heightFalls };
   });
-  const left = trials.map(({ away, turned, residuals, count, height, together, spread, mean }, index): Left => {
+  const left = trials.map(({ away, turned, residuals, count, start, height, together, spread, mean }, index): Left => {
     const heights = away.map((one) => one / spread);
     return {
-      places: (runs[index] as Points).x,
+      // Scatter grows with the pressure, which grows with x.
+      places: away.map((one) => start + height * (one + mean)),
       residuals: beyondRounding(residuals, (runs[index] as Points).y),
       design: [new Float64Array(count).fill(1), away, turned],
       weights: [

@@ -11,6 +11,17 @@ export const labelsInWords = (keys: readonly (keyof typeof PLAN)[]): string =>
     .join(', ')
     .replace(/, ([^,]*)$/, ' and $1');
 
+/** What does not go together in a plan. */
+export const planRefusal = (plan: PlanValues): PlanRefusal | undefined => cakeRefusal(plan) ?? startRefusal(plan);
+
+/** How much a precoat adds to the start is known by its permeability alone. */
+export function startRefusal(plan: PlanValues): PlanRefusal | undefined {
+  if (!((plan.startPrecoat ?? 0) > 0) || plan.aidPermeability !== undefined) return undefined;
+  const sentence =
+    'Start read at precoat needs Aid permeability, which tells what a precoat adds to the start: give it, or leave Start read at precoat blank.';
+  return { keys: ['startPrecoat'], sentence };
+}
+
 /** The two ways to say how the cake resists exclude each other, and one of them is needed whole. */
 export function cakeRefusal(plan: PlanValues): PlanRefusal | undefined {
   if (plan.cakeDensity === undefined) return undefined;

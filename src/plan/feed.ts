@@ -1,12 +1,13 @@
 import { hindrance } from '../cake/parts.js';
-import { flatLoadAt, loadGrowth } from '../cake/pressureDrop.js';
+import { loadGrowth } from '../cake/pressureDrop.js';
 import { isNoAnswer } from '../core/evaluate.js';
 import type { NoAnswer } from '../core/output.js';
 import { boundary, leastOfConvex } from '../numerics/boundary.js';
 import { costOf, costPerFeed, costPerRun } from './cost.js';
 import type { CostPlan, RunPlan } from './input.js';
 import { permeabilitiesOf } from './resistance.js';
-import { type Run, runOf } from './run.js';
+import { flatAtLimit, type Run, runOf } from './run.js';
+import { lastShare } from './turnedFlow.js';
 
 /** Runs of one plan at any body feed. Whether there is a run does not depend on the feed. */
 export function runsOf(plan: RunPlan): ((bodyFeed: number) => Run) | NoAnswer {
@@ -15,10 +16,10 @@ export function runsOf(plan: RunPlan): ((bodyFeed: number) => Run) | NoAnswer {
 }
 
 /** How ln(1/run) changes with the solids per m³ of beer. The limit that ends the run decides. */
-function logarithmicSlope({ plan, solids, flowing, until, volume }: Run): number {
+function logarithmicSlope({ plan, solids, flowing, start, until, volume }: Run): number {
   if (volume === until['run limit']) return 0;
   if (volume === until['cake space']) return 1 / solids.total;
-  const flat = flatLoadAt(plan.pressureLimit - plan.startPressure, flowing);
+  const flat = flatAtLimit(plan.pressureLimit, start, flowing, lastShare(plan));
   const eased = (hindrance(solids, permeabilitiesOf(plan)) / solids.total ** 2) * loadGrowth(flat, plan);
   return 1 / solids.total - eased;
 }

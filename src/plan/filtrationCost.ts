@@ -2,6 +2,7 @@ import { calculation } from '../core/calculation.js';
 import { isNoAnswer } from '../core/evaluate.js';
 import { fromSI, type Unit } from '../core/units.js';
 import { labelled } from '../core/wording.js';
+import { busyTime, filteringOf, YEAR } from './capacity.js';
 import { COST_ITEMS, itemCost, spentCake } from './cost.js';
 import { EXAMPLE } from './example.js';
 import { planInput, YEAR_GROUPS, type YearPlan } from './input.js';
@@ -22,8 +23,10 @@ const QUANTITIES: readonly (readonly [string, Unit, (plan: YearPlan, run: Run, r
   ['Spent cake', 't', (plan, run, runs) => spentCake(plan, run) * runs],
   ['Water', 'm³', (plan, _, runs) => plan.runWater * runs],
   ['Beer lost', 'hL', (plan, _, runs) => plan.runBeerLoss * runs],
-  ['Filtering', 'h', (plan) => plan.yearVolume / plan.flow],
+  ['Filtering', 'h', filteringOf],
   ['Turnaround', 'h', (plan, _, runs) => plan.turnaround * runs],
+  ['Filtering and turnaround', 'h', busyTime],
+  ['Hours that one filter does not have', 'h', (plan, run) => Math.max(0, busyTime(plan, run) - YEAR)],
 ];
 
 const costs = (plan: YearPlan, run: Run): Line[] => {
@@ -56,7 +59,7 @@ export const filtrationCost = calculation({
     },
   },
   method:
-    'cost of a run over its beer, plus what each hL takes; per year = per hL × year volume. Spent cake = dry solids on the filter / dry matter. Below the total stand quantities per year, each in the unit of its label',
+    'cost of a run over its beer, plus what each hL takes; per year = per hL × year volume. Spent cake = dry solids on the filter / dry matter. Below the total stand quantities per year, each in the unit of its label; the last is what filtering and turnaround take beyond the 8760 h of a year',
   sources: ['Balance of mass and money over one run.', ...MIX_SOURCES],
   cautions: ['dust'],
   example: { given: { labels: EXAMPLE }, result: { rows: COST_ITEMS.length + 1 + QUANTITIES.length } },

@@ -1,5 +1,5 @@
 import type { Plan } from '../core/input.js';
-import { cakeRefusal } from './cakeRefusal.js';
+import { planRefusal } from './cakeRefusal.js';
 import { PLAN, type PlanGroup } from './table.js';
 
 /** What a run's length depends on. */
@@ -32,7 +32,7 @@ export function planColumns<const G extends readonly PlanGroup[], const C extend
     table: PLAN,
     groups,
     columns,
-    refuse: cakeRefusal,
+    refuse: planRefusal,
   } as const;
 }
 

@@ -3,7 +3,8 @@ import type { Cell, PlanLabel, PlanRefusal } from '../core/input.js';
 import { readLabels, readValue } from '../core/plan.js';
 import { isRefused, refused } from '../core/read.js';
 import { verdict } from '../safety/rangeCheck.js';
-import { cakeRefusal } from './cakeRefusal.js';
+import { planRefusal } from './cakeRefusal.js';
+import { yearRefusalOf } from './capacity.js';
 import { EXAMPLE } from './example.js';
 import { planInput, YEAR_GROUPS } from './input.js';
 import { PLAN } from './table.js';
@@ -17,7 +18,7 @@ function brokenRule(keys: readonly (string | undefined)[], values: readonly Cell
     const value = key === undefined ? undefined : readValue(labelOf(key), values[row] ?? null);
     if (key !== undefined && !isRefused(value)) readable[key] = value;
   }
-  return cakeRefusal(readable);
+  return planRefusal(readable) ?? yearRefusalOf(readable);
 }
 
 function judge(label: PlanLabel, cell: Cell): string {
@@ -55,7 +56,7 @@ export const planCheck = calculation({
   inputs: { labels: { ...planInput(YEAR_GROUPS), judged: true } },
   output: { kind: 'column', label: 'Verdict' },
   method:
-    'limits first, then the usual range, then what does not go together, then questions: where a price or a dose is 0 or blank, and where a compressible cake may have got a figure of another fit; one answer beside each label, so put it in the row of the first. What is missing is said by the functions that need it',
+    'limits first, then the usual range, then what does not go together, a year of more hours than a filter has among it, then questions: where a price or a dose is 0 or blank, and where a compressible cake may have got a figure of another fit; one answer beside each label, so put it in the row of the first. What is missing is said by the functions that need it',
   sources: ['The declarations of the plan’s labels.'],
   cautions: ['pressure'],
   example: { given: { labels: EXAMPLE }, result: Object.keys(EXAMPLE.values).map(() => 'usual') },

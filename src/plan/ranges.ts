@@ -11,7 +11,15 @@ export const asGiven = (value: number, unit: Unit): string => amount(Number(from
 export const labelOf = (key: Key): PlanLabel => PLAN[key];
 
 /** Labels of which 0 says "none" or "as another": no end of a range. */
-const ZERO_APART: readonly Key[] = ['precoatPrice', 'runLimit', 'septumRadius'];
+const ZERO_APART: readonly Key[] = [
+  'precoatPrice',
+  'runLimit',
+  'septumRadius',
+  'leastFlow',
+  'startFlow',
+  'startViscosity',
+  'startPrecoat',
+];
 
 /** Quantities that are known to a factor rather than to an amount. */
 export const isLogarithmic = (key: Key): boolean => ['darcy', 'm/kg'].includes(labelOf(key).unit);

@@ -12,6 +12,8 @@ import { figure } from '../core/wording.js';
 import type { RunPlan } from './input.js';
 import { resistanceOf } from './resistance.js';
 import { type Solids, solidsOf } from './solids.js';
+import { startOf } from './start.js';
+import { lastShare, shareHolding, slowed, turnedTo } from './turnedFlow.js';
 
 /** Ends that lie so close together count as one. */
 const TIE = 1e-9;
@@ -25,6 +27,10 @@ export interface Run {
   readonly bodyFeed: number;
   readonly solids: Solids;
   readonly flowing: Flowing;
+  /** Start pressure drop at this flow, viscosity and precoat, Pa. */
+  readonly start: number;
+  /** Beer until the pressure drop limit is reached; from there on the flow is turned down, where it is. */
+  readonly full: number;
   /** Beer until each limit, m³. */
   readonly until: Readonly<Record<End, number>>;
   readonly volume: number;
@@ -38,12 +44,17 @@ const flowingOf = (plan: RunPlan, solids: Solids): Flowing => ({
   compressibility: plan.compressibility,
 });
 
+/** The flat load at which the pressure drop stands at its limit with this share of the flow. */
+export const flatAtLimit = (limit: number, start: number, flowing: Flowing, share: number): number =>
+  flatLoadAt(limit - start * share, turnedTo(flowing, share));
+
 /** The run of a plan at its body feed or another one, or why there is none. Closed form. */
 export function runOf(plan: RunPlan, bodyFeed = plan.bodyFeed): Run | NoAnswer {
-  const { startPressure, pressureLimit, cakeSpace } = plan;
-  if (!(pressureLimit > startPressure)) {
+  const { pressureLimit, cakeSpace } = plan;
+  const start = startOf(plan);
+  if (!(pressureLimit > start)) {
     return {
-      none: `No run: the pressure drop limit, ${figure(pressureLimit, 'bar')}, does not lie above the start pressure drop, ${figure(startPressure, 'bar')}.`,
+      none: `No run: the pressure drop limit, ${figure(pressureLimit, 'bar')}, does not lie above the start pressure drop, ${figure(start, 'bar')}.`,
     };
   }
   const solids = solidsOf(plan, bodyFeed);
@@ -54,9 +65,10 @@ export function runOf(plan: RunPlan, bodyFeed = plan.bodyFeed): Run | NoAnswer {
   }
   const flowing = flowingOf(plan, solids);
   const perLoad = plan.area / solids.total;
-  const laid = loadOfFlat(flatLoadAt(pressureLimit - startPressure, flowing), plan, solids.precoat);
+  const volumeAt = (share: number) => volumeHolding({ plan, solids, flowing, start }, share);
+  const share = lastShare(plan);
   const until = {
-    pressure: laid * perLoad,
+    pressure: volumeAt(share),
     'cake space': (cakeSpace - solids.precoat) * perLoad,
     'run limit': plan.runLimit === 0 ? Number.POSITIVE_INFINITY : plan.runLimit,
   };
@@ -65,6 +77,8 @@ export function runOf(plan: RunPlan, bodyFeed = plan.bodyFeed): Run | NoAnswer {
     bodyFeed,
     solids,
     flowing,
+    start,
+    full: share === 1 ? until.pressure : volumeAt(1),
     until,
     volume: Math.min(until.pressure, until['cake space'], until['run limit']),
   };
@@ -83,23 +97,42 @@ const laidAfter = ({ plan, solids }: Run, volume: number): number => (solids.tot
 /** Dry solids on the septum after so much beer, precoat included. */
 export const loadAfter = (run: Run, volume: number): number => run.solids.precoat + laidAfter(run, volume);
 
+/** Flat load after so much beer. */
+const flatAfter = (run: Run, volume: number): number => flatLoad(laidAfter(run, volume), run.plan, run.solids.precoat);
+
 /** Pressure drop after so much beer, Pa. */
 export const pressureAfter = (run: Run, volume: number): number =>
-  run.plan.startPressure +
-  cakePressureDrop(flatLoad(laidAfter(run, volume), run.plan, run.solids.precoat), run.flowing);
+  volume > run.full ? run.plan.pressureLimit : run.start + cakePressureDrop(flatAfter(run, volume), run.flowing);
 
-/** How fast the pressure drop rises after so much beer, Pa/s. */
+/** How fast the pressure drop rises after so much beer, Pa/s; not at all where the flow is turned down. */
 export function riseAfter(run: Run, volume: number): number {
+  if (volume > run.full) return 0;
   const { plan, solids, flowing } = run;
   const laid = laidAfter(run, volume);
-  const perLoad =
-    pressurePerLoad(flatLoad(laid, plan, solids.precoat), flowing) * flatPerLoad(laid, plan, solids.precoat);
+  const perLoad = pressurePerLoad(flatAfter(run, volume), flowing) * flatPerLoad(laid, plan, solids.precoat);
   return perLoad * solids.total * flowing.flux;
 }
 
 /** Mean rise from the first beer on over so much beer, Pa/s. */
 export const meanRiseOver = (run: Run, volume: number): number =>
-  (pressureAfter(run, volume) - run.plan.startPressure) / timeFor(run, volume);
+  (pressureAfter(run, volume) - run.start) / timeFor(run, volume);
+
+/** Beer until the pressure drop stands at its limit with this share of the flow. */
+function volumeHolding(
+  { plan, solids, flowing, start }: Pick<Run, 'plan' | 'solids' | 'flowing' | 'start'>,
+  share: number,
+) {
+  const flat = flatAtLimit(plan.pressureLimit, start, flowing, share);
+  return (loadOfFlat(flat, plan, solids.precoat) * plan.area) / solids.total;
+}
+
+/** Flow after so much beer, m³/s. */
+export const flowAfter = (run: Run, volume: number): number =>
+  run.plan.flow *
+  (volume > run.full ? shareHolding(run.plan.pressureLimit, run.start, flatAfter(run, volume), run.flowing) : 1);
 
 /** Filtering time for so much beer, s. */
-export const timeFor = ({ plan }: Run, volume: number): number => volume / plan.flow;
+export const timeFor = (run: Run, volume: number): number =>
+  volume <= run.full
+    ? volume / run.plan.flow
+    : (run.full + slowed(flowAfter(run, volume) / run.plan.flow, (share) => volumeHolding(run, share))) / run.plan.flow;

@@ -21,10 +21,16 @@ export interface SampledSavings {
 }
 
 /** Yearly savings of so many pairs of plans, drawn between their ends. Same seed, same savings. */
-export function sampleSavings(present: YearEnds, proposed: YearEnds, samples: number, seed: number): SampledSavings {
+export function sampleSavings(
+  present: YearEnds,
+  proposed: YearEnds,
+  samples: number,
+  seed: number,
+  apart?: ReadonlySet<string>,
+): SampledSavings {
   // Two records serve all samples: to make a plan anew for each would cost more than its run.
   const plans = { present: { ...present.low }, proposed: { ...proposed.low } };
-  const draws = drawsInto(plans, { present, proposed });
+  const draws = drawsInto(plans, { present, proposed }, apart);
   const generator = seeded(seed);
   const savings = new Float64Array(samples);
   let withRun = 0;

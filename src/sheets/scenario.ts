@@ -44,5 +44,8 @@ export const nowOf = (key: PlanKey): number => figure(present, key);
 /** The same with the proposed stabiliser. */
 export const proposedOf = (key: PlanKey): number => figure(proposed, key);
 
-/** Everything that a plan of the case states: all labels but the resistance, in whose place permeabilities stand. */
-export const STATED = (Object.keys(PLAN) as PlanKey[]).filter((key) => key !== 'cakeResistance');
+/** Labels that the case does without: permeabilities stand for the resistance, and the start is that of the plan itself. */
+const LEFT_OUT: readonly PlanKey[] = ['cakeResistance', 'leastFlow', 'startFlow', 'startViscosity', 'startPrecoat'];
+
+/** Everything that a plan of the case states. */
+export const STATED = (Object.keys(PLAN) as PlanKey[]).filter((key) => !LEFT_OUT.includes(key));

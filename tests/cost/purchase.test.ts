@@ -18,6 +18,13 @@ describe('LANDEDPRICE', () => {
     expect(sentence('LANDEDPRICE', 1000, 500, 0, 10)).toContain('For 10 percent write 10 % or 0.1.');
     expect(sentence('LANDEDPRICE', 1000, 500, 0, 0, 5)).toContain('For 5 percent write 5 % or 0.05.');
   });
+
+  it('lets the freight bear duty, too, where customs take the value with it', () => {
+    // (2 + 0.5) × 1.1 a kg, not 2 × 1.1 + 0.5
+    expect(cell('LANDEDPRICE', 1000, 500, 0.5, 0, 0.1, 0, 'goods and freight')).toBeCloseTo(2.75, 12);
+    expect(cell('LANDEDPRICE', 1000, 500, 0.5, 0, 0.1)).toBeCloseTo(2.7, 12);
+    expect(sentence('LANDEDPRICE', 1000, 500, 0.5, 0, 0.1, 0, 'all')).toContain('goods or goods and freight');
+  });
 });
 
 describe('RANKQUOTES', () => {
@@ -138,5 +145,16 @@ describe('MOISTURECREDIT', () => {
         );
       }
     }
+  });
+
+  it('adds freight and duty to prices that are without them, one for all or one each', () => {
+    const offers = ['RANKQUOTES', ['near', 'far'], [2, 1.9], [0, 0], 50] as const;
+    const landed = (...more: unknown[]) =>
+      Object.fromEntries(
+        (call(...offers, ...(more as never[])) as unknown[][]).slice(1).map(([, name, price]) => [name, price]),
+      );
+    expect(landed()).toEqual({ near: 2, far: 1.9 });
+    expect(landed([0.1, 0.4], 0.1)).toEqual({ near: 2.3, far: 2.49 });
+    expect(landed([0.1, 0.4], [0, 0.1], 'goods and freight')).toEqual({ near: 2.1, far: 2.53 });
   });
 });

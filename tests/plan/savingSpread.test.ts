@@ -50,9 +50,26 @@ describe('SAVINGSPREAD', () => {
     expect(spread([low, high, low, high])).toEqual({
       ...{ p10: 0, p50: 0, p90: 0, mean: 0, chance: 0, error: 0, withoutRun: 0 },
     });
-    const other = { ...high, waterPrice: 9.000_001 };
-    const apart = spread([low, high, low, other]);
+  });
+
+  it('shares it by what the line is, not by its digits: 30 and 30.0001 are one thing', () => {
+    const [low, high] = [{ beerSolids: 20 }, { beerSolids: 30 }];
+    const same = spread([low, high, { ...PROPOSED, ...low }, { ...PROPOSED, ...high }]);
+    const near = spread([low, high, { ...PROPOSED, ...low }, { ...PROPOSED, beerSolids: 30.0001 }]);
+    for (const key of ['p10', 'p50', 'p90', 'mean'] as const) expect(Math.abs(near[key] - same[key])).toBeLessThan(1);
+    expect(near.chance).toBeCloseTo(same.chance, 2);
+  });
+
+  it('draws a label for each plan where the user says that it is not the same thing', () => {
+    const [low, high] = [
+      { beerSolids: 15, waterPrice: 1 },
+      { beerSolids: 40, waterPrice: 9 },
+    ];
+    const apart = spread([low, high, low, high], 1000, 1, ['Water price per m³']);
     expect(apart.p90 - apart.p10).toBeGreaterThan(1000);
+    const sheet = columnsOf(low, high, low, high);
+    expect(sentenceOf('SAVINGSPREAD', ...sheet, null, null, [['Water prise']])).toContain('"Water prise" is no label');
+    expect(sentenceOf('SAVINGSPREAD', ...sheet, null, null, [['Year volume']])).toContain('is the same in both plans');
   });
 
   it('counts no tie as a saving', () => {

@@ -38,6 +38,7 @@ describe('SAVINGSPREAD beside a second program', () => {
     [plan('present', 'low'), plan('present', 'high'), plan('proposed', 'low'), plan('proposed', 'high')],
     N,
     5,
+    ['Body feed', 'Stabiliser dose', 'Stabiliser permeability', 'Stabiliser price'],
   );
   const { savings, withoutRun } = independentSavings(ranges, N, 99);
   const mean = savings.reduce((sum, saving) => sum + saving, 0) / savings.length;

@@ -88,7 +88,7 @@ describe('a starter sheet whose figures are changed', () => {
     }
     expect(shown(trial.names.risePerHourVerdict)).toBe('These two logs cannot be told apart from noise.');
     expect(shown(trial.names.risePerHourRatio)).toBeCloseTo(0, 6);
-  }, 30_000);
+  }, 120_000);
 
   it('withholds the verdict on the powders while there is one run of each', async () => {
     book = await calculateStarter(trial);
@@ -97,7 +97,7 @@ describe('a starter sheet whose figures are changed', () => {
       for (const column of 'AB') await book.enter(`${column}${Number(first) + 2 + run}`, '');
     }
     expect(shown(trial.names.powdersVerdict)).toMatch(/^Withheld: there is one run of Old powder only/);
-  }, 30_000);
+  }, 120_000);
 
   it('names an offer that cannot be ranked, and ranks all others', async () => {
     book = await calculateStarter(quotes);
@@ -115,7 +115,7 @@ describe('a starter sheet whose figures are changed', () => {
     for (const column of 'BCDEFGHIJK') await book.enter(`${column}${first + 2}`, '');
     expect([shown(rankedOffers), shown(`A${first + 2}`) ?? '']).toEqual(['8 of 8', '']);
     expect(shown(`M${first}`)).toBeGreaterThan(1);
-  }, 60_000);
+  }, 120_000);
 
   it('takes another offer, and refuses a moisture of 65 in its own place only', async () => {
     book = await calculateStarter(quotes);

@@ -5,6 +5,7 @@ import { fitRun } from '../../src/cake/fitRun.js';
 import { riseRate } from '../../src/cake/riseRate.js';
 import { bestFeed } from '../../src/plan/bestFeed.js';
 import { PLAN } from '../../src/plan/table.js';
+import { STATED } from '../../src/sheets/scenario.js';
 import { FEED_TRIALS, NEW_LOG, OLD_LOG, REPEATED_RUNS } from '../../src/sheets/trial/logs.js';
 import { trial } from '../../src/sheets/trial.js';
 import { figureOf, planOf, reportOf } from './library.js';
@@ -144,7 +145,7 @@ describe('the trial log', () => {
 
   it('leads to the body feed of least cost of both plans', () => {
     const from = trial.rows.findIndex(([cell]) => cell?.text === 'Plan with the fitted figures') + 3;
-    const labels = Object.values(PLAN).filter(({ group, label }) => group !== 'year' && label !== 'Cake resistance');
+    const labels = STATED.map((key) => PLAN[key]).filter(({ group }) => group !== 'year');
     for (const [run, letter] of ['B', 'C'].entries()) {
       const rows = sheet.range(`A${from}:A${from + labels.length - 1}`).flat() as string[];
       expect(rows).toEqual(labels.map(({ label }) => label));

@@ -1,4 +1,6 @@
-import { area, cakeLoad, flow, septumRadius, viscosity } from '../../quantities.js';
+import type { Unit } from '../../core/units.js';
+import { area, cakeLoad, flow, precoatLoad, septumRadius, viscosity } from '../../quantities.js';
+import { SLIPS } from '../../quantity.js';
 import { planLabel } from './planLabel.js';
 
 const group = 'filter';
@@ -8,6 +10,17 @@ const pressure = {
   limit: [0, 100],
   help: 'Inlet less outlet.',
 } as const;
+
+const FOLLOWS = 'The start then follows the plan’s own; 0 or blank leaves it as it is.';
+
+/** A quantity of which 0 says that there is none. */
+const readAt = <
+  const Q extends { readonly unit: Unit; readonly limit: readonly [number, number] },
+  const L extends string,
+>(
+  { unit, limit: [, most] }: Q,
+  label: L,
+) => ({ unit: unit as Q['unit'], limit: [0, most] as const, label, group, preset: 0, source: SLIPS }) as const;
 
 /** The filter as it stands, and the beer that runs through it. */
 export const filterLabels = {
@@ -49,5 +62,21 @@ export const filterLabels = {
     preset: 0,
     help: 'The most beer that tank, schedule or hygiene allows in one run; 0 or blank is none.',
     source: 'The limits only keep out slips of the keyboard; the figure is your own.',
+  }),
+  leastFlow: planLabel({
+    ...readAt(flow, 'Least flow'),
+    help: 'At the pressure drop limit the flow is turned down to this, then the run ends; 0 or blank ends it at the limit.',
+  }),
+  startFlow: planLabel({
+    ...readAt(flow, 'Start read at flow'),
+    help: `Beer flow at which the start pressure drop was read. ${FOLLOWS}`,
+  }),
+  startViscosity: planLabel({
+    ...readAt(viscosity, 'Start read at viscosity'),
+    help: `Viscosity of the beer when the start pressure drop was read. ${FOLLOWS}`,
+  }),
+  startPrecoat: planLabel({
+    ...readAt(precoatLoad, 'Start read at precoat'),
+    help: `Precoat load under which the start pressure drop was read; needs Aid permeability. ${FOLLOWS}`,
   }),
 } as const;

@@ -16,6 +16,9 @@ const equalEffect = (q: Column, at: At): string => {
   return call(sameSolids.id, [swapped, referenceMoisture(q('kind')), q('moisture')]);
 };
 
+/** What the table has of an offer; duty is on the goods, as the function takes it where nothing is said. */
+const LANDED = Object.keys(landedPrice.inputs).filter((key) => key !== 'dutyOn');
+
 /** The columns that follow: one call each for all offers. The rank goes by the row, whatever an offer is called. */
 export const CALCULATED: readonly Calculated[] = [
   {
@@ -36,7 +39,7 @@ export const CALCULATED: readonly Calculated[] = [
     key: 'landed',
     label: landedPrice.output.label,
     unit: landedPrice.output.unit,
-    formula: (q) => call(landedPrice.id, Object.keys(landedPrice.inputs).map(q)),
+    formula: (q) => call(landedPrice.id, LANDED.map(q)),
   },
   {
     key: 'dryPrice',
