@@ -34,7 +34,8 @@ export const dose = quantity({
   limit: [0, 10_000],
   usual: [20, 150],
   help: 'Powder as bought for each hL of beer.',
-  source: 'Usual range: silica hydrogel 200–1500 mg/L (MBAA Technical Quarterly 1976, tq76ab36); other gels need less.',
+  source:
+    'Usual range: silica hydrogel was tried at 200–1500 mg/L and is normal at 320–600 mg/L, 32–60 g/hL, for American lager (J. S. Hough, MBAA Technical Quarterly 13 (1976) 34, abstract tq76ab36); a drier gel takes 30–50 % less (tq90ab15).',
 });
 
 export const bodyFeed = quantity({

@@ -66,7 +66,7 @@ Made by \`npm run docs\` from \`tests/checks\`; do not edit by hand. Deviations 
 **${published.length} checks from ${cited.length} publications** hold ${checked.size} of ${catalogue.length} functions: ${of('published')} figures as printed,
 ${of('derived')} reckoned apart from this code from readings, definitions or formulas printed there, and ${of('from memory')} whose publication was not
 at hand when they were written down. ${byHand.length} more were reckoned by hand. The tolerance is half a step of the last printed
-digit where the source rounds.
+digit where the source rounds; where the source rests on another equation or on a rounded constant it is wider, as its column says.
 
 ## Figures from publications
 

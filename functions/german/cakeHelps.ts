@@ -63,7 +63,8 @@ export const cakeHelps: Readonly<Record<string, string>> = {
     'Eine Spalte mit Bezeichnungen des Plans, in beliebiger Folge; leere werden übergangen.',
   'A column of values beside the labels, one plan.': 'Eine Spalte mit Werten neben den Bezeichnungen, ein Plan.',
   'Rows of the curve, both ends included.': 'Zeilen der Kurve, beide Enden eingeschlossen.',
-  'The least that your beer’s clarity allows.': 'Das Kleinste, das die Klarheit Ihres Biers zulässt.',
+  'The least that your beer’s clarity allows (FITCLARITY).':
+    'Das Kleinste, das die Klarheit Ihres Biers zulässt (FITCLARITY).',
   'The most that you would dose.': 'Das Größte, das Sie dosieren würden.',
   'Beer that one run should give.': 'Bier, das ein Lauf geben soll.',
   'A column of values beside the labels: the plan as it runs today.':
@@ -160,18 +161,4 @@ export const cakeHelps: Readonly<Record<string, string>> = {
     'Trocken und in der Auflage nicht gezählt: was auf runder Stützschicht unter dem Kuchen liegt und ihn weiter macht. Sein eigener Druckabfall gehört zum Filtermittel.',
   'Of the runs that the permeabilities were fitted on; 0 (as is a blank cell) where you do not say.':
     'Der Läufe, an die die Permeabilitäten angepasst wurden; 0 (wie eine leere Zelle), wenn Sie nichts angeben.',
-  'Name of the powder of each run, in the order of the runs; the second that appears is compared with the first.':
-    'Name des Pulvers jedes Laufs, in der Folge der Läufe; das zweite, das vorkommt, wird mit dem ersten verglichen.',
-  'One figure of each run, such as its rise or cake resistance (FITRUN, FITCAKES), all in one unit.':
-    'Ein Wert je Lauf, etwa sein Anstieg oder Kuchenwiderstand (FITRUN, FITCAKES), alle in einer Einheit.',
-  'What would change the decision: smaller differences count as none.':
-    'Was die Entscheidung ändern würde: Kleinere Unterschiede zählen als keine.',
-  'Between the rises or resistances of both powders, as a share of the old one’s. Write 10 % or 0.1.':
-    'Zwischen den Anstiegen oder Widerständen beider Pulver, als Anteil vom alten. 10 % oder 0,1 schreiben.',
-  'Standard deviation of one powder’s runs as a share of their mean: from your own past runs (COMPARERUNS).':
-    'Standardabweichung der Läufe eines Pulvers als Anteil ihres Mittels: aus eigenen früheren Läufen (COMPARERUNS).',
-  'Share of such trials that would show the difference, if it is there.':
-    'Anteil solcher Versuche, die den Unterschied zeigen würden, wenn es ihn gibt.',
-  'Labels that are unsure in both plans and not the same thing there, such as the price of two stabilisers: a range of labels. All others share a draw.':
-    'Bezeichnungen, die in beiden Plänen unsicher und dort nicht dieselbe Sache sind, etwa der Preis zweier Stabilisierungsmittel: ein Bereich mit Bezeichnungen. Alle anderen teilen eine Ziehung.',
 };

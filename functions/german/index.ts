@@ -7,10 +7,11 @@ import { labels } from './labels.js';
 import { powderHelps } from './powderHelps.js';
 import { questions } from './questions.js';
 import { summaries } from './summaries.js';
+import { trialHelps } from './trialHelps.js';
 
 /** Every translated text by its English; a test holds that it has all texts of the declarations and no other. */
 export const TOLD: ReadonlyMap<string, string> = new Map(
-  Object.entries({ ...families, ...summaries, ...questions, ...labels, ...powderHelps, ...cakeHelps }),
+  Object.entries({ ...families, ...summaries, ...questions, ...labels, ...powderHelps, ...cakeHelps, ...trialHelps }),
 );
 
 const number = (value: number): string => plainNumber(value).replace('.', ',');

@@ -81,8 +81,8 @@ export const powderHelps: Readonly<Record<string, string>> = {
     'Anteil des Stabilisierungsmittels, der mit der Hefe geht, bevor das Bier zum Filter kommt.',
   'Share of the new powder that works as a filter aid: 0 for a gel, up to 1 for a powder as open as the body feed. A trial decides.':
     'Anteil des neuen Pulvers, der als Filterhilfsmittel wirkt: 0 für ein Gel, bis 1 für ein Pulver, so offen wie die laufende Dosage. Ein Versuch entscheidet.',
-  'Below which the cake blinds or the beer is not clear, whatever the stabiliser does.':
-    'Darunter verlegt der Kuchen oder wird das Bier nicht blank, was auch das Stabilisierungsmittel tut.',
+  'Below which the cake blinds or the beer is not clear (FITCLARITY), whatever the stabiliser does.':
+    'Darunter verlegt der Kuchen oder wird das Bier nicht blank (FITCLARITY), was auch das Stabilisierungsmittel tut.',
   'it removes polyphenol, not protein, so no factor leads from or to it.':
     'Es entfernt Polyphenol, kein Eiweiß; daher führt kein Faktor von ihm oder zu ihm.',
   'Haze to reach: adds its dose, and between which doses it lies.':

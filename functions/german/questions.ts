@@ -111,4 +111,9 @@ export const questions: Readonly<Record<string, string>> = {
   'Which of my beers is dear to filter, and why?': 'Welches meiner Biere ist teuer zu filtrieren, und warum?',
   'Which of my guesses moves the saving most?': 'Welche meiner Schätzungen bewegt die Ersparnis am meisten?',
   'How fast does the pressure rise, and how sure is that?': 'Wie schnell steigt der Druck, und wie sicher ist das?',
+  'How little body feed keeps my beer clear?': 'Wie wenig laufende Dosage hält mein Bier klar?',
+  'The beer gets murkier: how much body feed keeps the cake as open?':
+    'Das Bier wird trüber: Wie viel laufende Dosage hält den Kuchen so offen?',
+  'How far does a run get when the beer changes on the way?':
+    'Wie weit kommt ein Lauf, wenn sich das Bier unterwegs ändert?',
 };

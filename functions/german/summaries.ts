@@ -141,4 +141,10 @@ export const summaries: Readonly<Record<string, string>> = {
     'Wie weit jede unsichere Bezeichnung die Ersparnis eines Jahres bewegt, die weiteste zuerst.',
   'Pressure rise of a run that one bad reading does not move, with its error.':
     'Druckanstieg eines Laufs, den ein falscher Messwert nicht bewegt, mit seinem Fehler.',
+  'How outlet haze falls with the body feed, and the least feed that keeps a limit.':
+    'Wie die Trübung am Auslauf mit der laufenden Dosage fällt, und die kleinste Dosage, die eine Grenze einhält.',
+  'Body feed in proportion to what the beer brings, between a least and a most.':
+    'Laufende Dosage im Verhältnis zu dem, was das Bier bringt, zwischen einem Kleinsten und einem Größten.',
+  'A run through steps: tank bottoms, several beers, or a body feed that is changed, and where it ends.':
+    'Ein Lauf in Schritten: Tankböden, mehrere Biere oder eine geänderte laufende Dosage, und wo er endet.',
 };

@@ -1,4 +1,4 @@
-import { beerSolids, cakeDensity, dose, permeability, septumRadius, viscosity } from '../quantities.js';
+import { beerSolids, bodyFeed, cakeDensity, dose, permeability, septumRadius, viscosity } from '../quantities.js';
 import { dryPrecoat } from './fitInputs.js';
 import { compressibility, flux } from './inputs.js';
 import { isSteady } from './meanRise.js';
@@ -21,6 +21,7 @@ export const feedInputs = {
     label: 'Body feed, dry',
     usual: [50, 200],
     help: `${DRY} Of body feed as bought, less its moisture.`,
+    source: bodyFeed.source,
   },
   flux,
   viscosity,

@@ -54,7 +54,10 @@ export const fitCompression = calculation({
     },
   },
   method: `least squares through logarithms of resistance = resistance at 1 bar × (pressure / 1 bar)^exponent; R² is that of the logarithms. A fit of the resistances themselves weighs the tests otherwise. ${POINTS_METHOD}`,
-  sources: ['Power law of compressible cakes: any textbook of solid–liquid separation.', STUDENT_SOURCE],
+  sources: [
+    'Power law of compressible cakes: W. L. McCabe, J. C. Smith and P. Harriott, Unit Operations of Chemical Engineering, 5th edition, 1993, chapter 30 (edition and chapter from memory).',
+    STUDENT_SOURCE,
+  ],
   example: {
     given: { pressures: [1, 4], resistances: [1e11, 2e11] },
     result: { resistance: 1e11, exponent: 0.5, rSquared: 1, remark: 'none' },

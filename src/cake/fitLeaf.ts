@@ -80,7 +80,10 @@ export const fitLeaf = calculation({
     },
   },
   method: `least squares, unweighted, of t/V = μ α c V/(2 A² Δp) + μ R_medium/(A Δp); the factor 2 belongs to t/V, not to dt/dV. It holds at this pressure alone where the cake is compressible. ${ERRORS_METHOD}`,
-  sources: ['Filtration at constant pressure: any textbook of unit operations.', ERRORS_SOURCE],
+  sources: [
+    'Filtration at constant pressure: W. L. McCabe, J. C. Smith and P. Harriott, Unit Operations of Chemical Engineering, 5th edition, 1993, chapter 30 (edition and chapter from memory).',
+    ERRORS_SOURCE,
+  ],
   example: {
     given: { seconds: [3, 10, 21], litres: [1, 2, 3], area: 0.05, pressure: 1, viscosity: 1, solids: 10 },
     result: { rSquared: 1, slope: 2e6, intercept: 1000, resistance: 1e11, medium: 5e9 * 1 },

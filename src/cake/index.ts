@@ -7,6 +7,7 @@ import { compareRuns } from './compareRuns.js';
 import { feedRise } from './feedRise.js';
 import { fitCake } from './fitCake.js';
 import { fitCakes } from './fitCakes.js';
+import { fitClarity } from './fitClarity.js';
 import { fitCompression } from './fitCompression.js';
 import { fitFeed } from './fitFeed.js';
 import { fitLeaf } from './fitLeaf.js';
@@ -42,6 +43,7 @@ export const cakeFamily: Family = {
     fitCompression,
     fitFeed,
     feedRise,
+    fitClarity,
     compareRuns,
     trialPlan,
   ],

@@ -21,7 +21,7 @@ export const feedAfterSwap = calculation({
       label: 'Least body feed',
       usual: [0, 100],
       preset: 0,
-      help: 'Below which the cake blinds or the beer is not clear, whatever the stabiliser does.',
+      help: 'Below which the cake blinds or the beer is not clear (FITCLARITY), whatever the stabiliser does.',
       source: 'Usual range: common practice, no source.',
     },
   },

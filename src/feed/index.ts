@@ -6,6 +6,7 @@ import { cakeSolids } from './cakeSolids.js';
 import { chargeHours } from './chargeHours.js';
 import { doseMade } from './doseMade.js';
 import { feedAfterSwap } from './feedAfterSwap.js';
+import { feedForSolids } from './feedForSolids.js';
 import { precoatMass } from './precoatMass.js';
 import { pumpRate } from './pumpRate.js';
 import { slurryStrength } from './slurryStrength.js';
@@ -28,5 +29,6 @@ export const feedFamily: Family = {
     solidsLoad,
     cakeSolids,
     feedAfterSwap,
+    feedForSolids,
   ],
 };

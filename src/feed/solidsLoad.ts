@@ -21,11 +21,11 @@ export const solidsLoad = calculation({
       label: 'Cell dry mass',
       unit: 'pg',
       limit: [1, 500],
-      usual: [20, 75],
+      usual: [30, 125],
       preset: 30,
       help: 'Dry mass of one cell; well-fed brewing yeast is heavier than the preset.',
       source:
-        'Preset and lower end from memory of yeast literature; upper end: 80 million cells in 4.7–6.0 mg of dry yeast at the end of an all-malt fermentation (textbook table on nucleic acids of brewing yeast, buffalobrewingstl.com).',
+        'Preset and lower end: compressed yeast of 30 % dry matter has some 10 billion cells in a cm³, 30 pg each (buffalobrewingstl.com, yeast). Dried brewing yeasts have 8–18 billion cells in a gram, 56–125 pg each (S. Van den Berg and A. Van Landschoot, Cerevisia 28 (2003) 25, table 1, as quoted by brewers’ pages).',
     },
     other: {
       ...beerSolids,

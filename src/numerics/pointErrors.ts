@@ -1,8 +1,12 @@
 import type { Blocks } from './blocks.js';
 import { type FitErrors, mixedErrors } from './mixedErrors.js';
 
-/** Scatter goes as the level to one of these powers: alike everywhere, in between, or in proportion. */
-const POWERS = [0, 0.5, 1] as const;
+/** Scatter goes as the level to one of these powers, each as likely as the weight beside it: alike, in between, in proportion. */
+const POWERS = [
+  [0, 1],
+  [0.5, 1],
+  [1, 1.5],
+] as const;
 
 /**
  * Errors of a fit to a few points that err each on its own, where nobody knows whether they scatter alike or in proportion
@@ -17,7 +21,7 @@ export function pointErrors(
   if (residuals.length <= design.length) return undefined;
   if (residuals.every((one) => one === 0)) return { mean: () => 0, of: () => ({ error: 0, reach: 0 }) };
   return mixedErrors(
-    POWERS.map((power) => {
+    POWERS.map(([power, before]) => {
       const scales = levels.map((level) => level ** power);
       const over = (values: Float64Array) => values.map((one, point) => one / (scales[point] as number));
       return {
@@ -31,7 +35,7 @@ export function pointErrors(
           },
         ],
         correlation: 0,
-        before: 1,
+        before,
         scale: scales.reduce((sum, one) => sum + Math.log(one), 0),
       };
     }),

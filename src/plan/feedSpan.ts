@@ -12,7 +12,7 @@ export const feedSpan = {
     ...end,
     label: 'Least body feed',
     preset: 50,
-    help: 'The least that your beer’s clarity allows.',
+    help: 'The least that your beer’s clarity allows (FITCLARITY).',
   },
   most: { ...end, label: 'Most body feed', preset: 250, help: 'The most that you would dose.' },
 } as const;

@@ -10,6 +10,7 @@ import { planCheck } from './planCheck.js';
 import { runCurve } from './runCurve.js';
 import { runLength } from './runLength.js';
 import { runReport } from './runReport.js';
+import { runSteps } from './runSteps.js';
 import { saving } from './saving.js';
 import { savingSensitivity } from './savingSensitivity.js';
 import { savingSpread } from './savingSpread.js';
@@ -23,6 +24,7 @@ export const planFamily: Family = {
     runLength,
     runReport,
     runCurve,
+    runSteps,
     filtrationCost,
     bestFeed,
     feedCurve,

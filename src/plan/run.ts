@@ -84,9 +84,12 @@ export function runOf(plan: RunPlan, bodyFeed = plan.bodyFeed): Run | NoAnswer {
   };
 }
 
-/** What ends the run; a tie has all. */
-export const endsOf = ({ until, volume }: Run): readonly End[] =>
+/** The limits that are reached first; a tie has all. */
+export const endsAmong = (until: Run['until'], volume: number): readonly End[] =>
   (Object.keys(until) as End[]).filter((end) => until[end] <= volume * (1 + TIE));
+
+/** What ends the run. */
+export const endsOf = ({ until, volume }: Run): readonly End[] => endsAmong(until, volume);
 
 /** What ends the run, in words; a tie names all. */
 export const endsBy = (run: Run): string => endsOf(run).join(' and ');

@@ -8,7 +8,9 @@ export const contactTank = calculation({
   inputs: { flow, contact },
   output: { kind: 'number', label: 'Tank', unit: 'hL' },
   method: 'flow × contact time; plug flow, so a stirred tank gives part of the beer less time',
-  sources: ['Mean residence time, any textbook of process engineering.'],
+  sources: [
+    'Mean residence time: O. Levenspiel, Chemical Reaction Engineering, 3rd edition, 1999, chapter 5 (from memory).',
+  ],
   example: { given: { flow: 240, contact: 5 }, result: 20 },
   compute: ({ flow, contact }) => flow * contact,
 });

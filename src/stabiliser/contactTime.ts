@@ -8,7 +8,9 @@ export const contactTime = calculation({
   inputs: { tank, flow },
   output: { kind: 'number', label: 'Contact time', unit: 'min' },
   method: 'tank / flow; plug flow, so a stirred tank gives part of the beer less time',
-  sources: ['Mean residence time, any textbook of process engineering.'],
+  sources: [
+    'Mean residence time: O. Levenspiel, Chemical Reaction Engineering, 3rd edition, 1999, chapter 5 (from memory).',
+  ],
   example: { given: { tank: 20, flow: 240 }, result: 5 },
   compute: ({ tank, flow }) => tank / flow,
 });

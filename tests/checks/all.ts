@@ -8,6 +8,7 @@ import { feedChecks } from './feed.js';
 import { laboratoryChecks } from './laboratory.js';
 import { moistureChecks } from './moisture.js';
 import { nistChecks } from './nist.js';
+import { operatorChecks } from './operators.js';
 import { planChecks } from './plan.js';
 import { safetyChecks } from './safety.js';
 import { stabiliserChecks } from './stabiliser.js';
@@ -22,6 +23,7 @@ export const CHECKS: readonly PublishedCheck[] = [
   ...cakeRiseChecks,
   ...cakeRunChecks,
   ...nistChecks,
+  ...operatorChecks,
   ...planChecks,
   ...costChecks,
   ...laboratoryChecks,

@@ -40,6 +40,12 @@ export const PUBLICATIONS: readonly (readonly [title: string, ...beginnings: rea
   ['NDSU Extension, What value for standing corn crop silage?', 'NDSU'],
   ['Nebraska Extension (tsenews.net), price of hay', 'Nebraska'],
   ['temap.com, Air dry calculators', 'Air-dry tonne'],
+  ['d.calculator.city, Dry basis calculator', 'd.calculator.city'],
+  ['water-chemistry.in, How to calculate detention time', 'water-chemistry.in'],
+  ['calculatorfriend.com, Detention time calculator', 'calculatorfriend.com'],
+  ['voltexam.com, Water treatment math for the operator exam', 'voltexam.com'],
+  ['dhl.com, UK import tax and duty', 'dhl.com'],
+  ['Van den Berg and Van Landschoot, Cerevisia 28 (2003) 25', 'Van den Berg'],
   ['Premier Training, bookkeeping course, chapter 2', 'Premier Training'],
   ['wastewatertreatment-system.com, dewatered sludge', 'wastewatertreatment-system.com'],
 ];

@@ -1,10 +1,11 @@
 import type { Claim, Tally } from './claim.js';
 import { logClaims } from './logs.js';
+import { planClaims } from './plans.js';
 import { pointClaims } from './points.js';
 import { powderClaims } from './powders.js';
 
 /** Everything that a function states of its own certainty, each tried on made cases. */
-export const CLAIMS: readonly Claim[] = [...logClaims, ...pointClaims, ...powderClaims];
+export const CLAIMS: readonly Claim[] = [...logClaims, ...pointClaims, ...powderClaims, ...planClaims];
 
 /** Between these a claim of 95 % counts as held; one of 90 % between shares whose misses are as many times its own. */
 const HELD = [0.9, 0.98] as const;

@@ -1,4 +1,5 @@
 import { feedRise } from '../../src/cake/feedRise.js';
+import { fitClarity } from '../../src/cake/fitClarity.js';
 import { fitCompression } from '../../src/cake/fitCompression.js';
 import { fitFeed } from '../../src/cake/fitFeed.js';
 import { calculate } from '../../src/core/calculate.js';
@@ -87,6 +88,21 @@ function enoughOnce(doses: readonly number[], scatter: (haze: number) => number)
   };
 }
 
+const CLEAR = { height: 2, fall: 0.01, limit: 0.9 };
+const LEAST = Math.log(CLEAR.height / CLEAR.limit) / CLEAR.fall;
+
+function clarityOnce(share: number) {
+  return ({ normal }: Chance): Record<string, Outcome> => {
+    const hazes = FEEDS.map((dose) => CLEAR.height * Math.exp(-CLEAR.fall * dose + share * normal()));
+    const report = calculate(fitClarity, { doses: FEEDS, hazes, limit: CLEAR.limit, certainty: 0.95 });
+    if ('none' in report || 'refused' in report) return {};
+    return {
+      fall: within(report.fall, report.times, CLEAR.fall),
+      'least feed on the safe side': report.safe === undefined ? undefined : report.safe >= LEAST,
+    };
+  };
+}
+
 const FOUR = [0, 20, 40, 60];
 const SIX = [0, 10, 20, 40, 60, 100];
 const NINE = [0, 10, 20, 30, 40, 60, 80, 100, 150];
@@ -104,6 +120,7 @@ export const pointClaims: readonly Claim[] = [
   claim('FITFEED', '6 feeds', 'runs that differ by 3 %', feedOnce(0.03)),
   claim('FITFEED', '6 feeds', 'runs that differ by 10 %', feedOnce(0.1)),
   claim('FITFEED', '6 feeds', 'runs by 3 %, beer solids by 10 %, taken as one', feedOnce(0.03, 0.1)),
+  claim('FITCLARITY', '6 feeds, certainty 95 %', 'hazes that differ by 10 %', clarityOnce(0.1)),
   claim('FITCOMPRESSION', '6 tests', 'tests that differ by 5 %', compressionOnce),
   ...(
     [
