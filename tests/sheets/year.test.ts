@@ -131,7 +131,8 @@ describe('the year sheet', () => {
   });
 
   it('never shows a chance that is not certain as certain', () => {
-    expect(sheet.beside('Chance of saving')).toBeLessThan(1);
+    // Not one of the samples loses, which is no certainty: others might.
+    expect(sheet.beside('Chance of saving')).toBeGreaterThan(0.999);
     expect(sheet.cell(year.names.yearChance ?? '')).toBe('above 99.9 %');
   });
 
