@@ -4,6 +4,7 @@ import type { Calculation } from '../calculation/standing.js';
 import { UniverSheetsConditionalFormattingPlugin } from '../engine/conditions.js';
 import { type IWorkbookData, LogLevel, Univer, UniverInstanceType } from '../engine/core.js';
 import { FUniver } from '../engine/facade.js';
+import { mendLongTexts } from '../engine/mends/longTexts.js';
 import { mendManyFrames } from '../engine/mends/manyFrames.js';
 import {
   UniverDocsPlugin,
@@ -59,6 +60,7 @@ export function bootGrid({
   left,
 }: Boot): BootedGrid {
   mendManyFrames();
+  mendLongTexts();
   const univer = new Univer({ locale, locales: { [locale]: words }, darkMode, logLevel: LogLevel.ERROR });
   univer.registerPlugin(UniverRenderEnginePlugin);
   univer.registerPlugin(UniverUIPlugin, {

@@ -28,6 +28,7 @@ import { showNumbers } from './showing.js';
 import { forgetSteps } from './steps.js';
 import type { Tools } from './tools.js';
 import { readTyping } from './typing.js';
+import { type CellPlace, untilWritten } from './untilWritten.js';
 import { sheetData, workbookData } from './workbookData.js';
 
 interface Start {
@@ -39,7 +40,8 @@ interface Start {
   readonly starter: StarterSheet;
   readonly language: string;
   readonly words: Texts;
-  tell(message: string): void;
+  /** Says something; what it gives back takes it away again. */
+  tell(message: string): () => void;
   /** Opens the choice of number formats. */
   openFormats(): void;
 }
@@ -65,6 +67,8 @@ function firstCalculation(grid: Grid): Promise<void> {
   });
 }
 
+const addressOf = ({ row, column }: CellPlace) => address(row, column);
+
 /** What could not be calculated to its end, as a sentence. */
 function leftWords(left: Left, words: Texts['workbook']['left']): string {
   if (left.kind === 'all') return words.all;
@@ -86,16 +90,29 @@ export async function startGrid({
   const [{ functions: metadata }, locale] = await Promise.all([builtMetadata(language), loadLocale(language)]);
   const functions = { metadata, bound: bindAll(answers) };
   const writing = { notation: notationOf(language), words: words.entry };
+  function left(what: Left) {
+    const withdraw = tell(leftWords(what, words.workbook.left));
+    if ('row' in what) {
+      const sheet = workbookOf(grid).getSheetByName(what.sheet)?.getSheetId();
+      if (sheet) untilWritten(grid, { ...what, sheet }, withdraw);
+    } else if (what.kind === 'all') {
+      const stop = grid.calculation.watch((state) => {
+        if (state === 'stopped') return;
+        stop();
+        withdraw();
+      });
+    }
+  }
   const data = saved ?? workbookData(sheetData(starter, 'first'));
-  const left = (what: Left) => tell(leftWords(what, words.workbook.left));
   const grid = bootGrid({ container, data, functions, locale, darkMode: dark().matches, calculates, left });
+  const about = (place: CellPlace, message: string) => untilWritten(grid, place, tell(message));
   const calculated = calculates ? firstCalculation(grid) : Promise.resolve();
   if (!saved) completeStarter(grid, workbookOf(grid).getActiveSheet(), starter);
   if (writing.notation.decimal === ',') workbookOf(grid).setNumfmtLocal(numberLocale(language));
   readTyping(grid, writing, {
-    refuse: (where, typed, reason) =>
-      tell(words.entry.refused(where, reason.startsWith(typed) ? reason : `${typed} — ${reason}`)),
-    flag: (...what) => tell(words.entry.flagged(...what)),
+    refuse: (place, typed, reason) =>
+      about(place, words.entry.refused(addressOf(place), reason.startsWith(typed) ? reason : `${typed} — ${reason}`)),
+    flag: (place, ...what) => about(place, words.entry.flagged(addressOf(place), ...what)),
   });
   showNumbers(grid, writing.notation);
   readPasting(grid, container, writing, tell);

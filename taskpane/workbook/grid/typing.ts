@@ -7,8 +7,8 @@ import type { Grid } from './boot.js';
 import { hasFormula } from './cells.js';
 import { entryCell } from './entryCell.js';
 import { formulaAt } from './formulas.js';
-import { address } from './place.js';
 import { allDigits } from './shownNumber.js';
+import type { CellPlace } from './untilWritten.js';
 import { brokenRule, meantChoice } from './validation.js';
 
 /** Above every handler of the engine, which reads 5-10 as a date and every number as an English one. */
@@ -17,7 +17,7 @@ const FIRST = 1000;
 const typedText = ({ f, p, v }: ICellData) =>
   f ?? p?.body?.dataStream.replace(/\r\n$/, '') ?? (v == null ? '' : String(v));
 
-type Tell = (where: string, typed: string, message: string) => void;
+type Tell = (where: CellPlace, typed: string, message: string) => void;
 
 interface Told {
   /** Told what was not entered, since it is not clear what is meant. */
@@ -41,12 +41,12 @@ export function readTyping(grid: Grid, writing: Writing, { refuse, flag }: Told)
       if (typed === '' || typed.includes('\r')) return cell;
       const entry = readEntry(typed, writing, formulaAt(grid, worksheet.getSheetId(), row, col));
       if (entry.kind === 'refused') {
-        refuse(address(row, col), typed, entry.message);
+        refuse({ sheet: worksheet.getSheetId(), row, column: col }, typed, entry.message);
         return before;
       }
       const understood = entryCell(entry, typed, workbook.getStyles().get(before?.s) ?? undefined);
       const broken = brokenRule(before?.custom?.validation, entry, typed, understood.v);
-      if (broken !== undefined) flag(address(row, col), typed, broken);
+      if (broken !== undefined) flag({ sheet: worksheet.getSheetId(), row, column: col }, typed, broken);
       return { ...cell, ...understood };
     },
   });

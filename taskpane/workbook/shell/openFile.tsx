@@ -17,6 +17,8 @@ export function OpenFile({ store, ready, onOpen }: Props) {
   const { open: words } = useWords();
   const [reading, setReading] = useState<AbortController>();
   const [read, setRead] = useState<ReadFile>();
+  /** Takes the notice of the last file away, where that one was refused. */
+  const refused = useRef(() => {});
   const field = useRef<HTMLInputElement>(null);
   useDrop((file) => {
     if (ready && !read) void choose(file);
@@ -25,14 +27,15 @@ export function OpenFile({ store, ready, onOpen }: Props) {
   async function choose(file: File | undefined) {
     if (field.current) field.current.value = '';
     if (!file || reading) return;
+    refused.current();
     const stop = new AbortController();
     setReading(stop);
     try {
       const answer = await readFile(file, words, stop.signal);
-      if ('refusal' in answer) store.tell(words.refused(file.name, answer.refusal));
+      if ('refusal' in answer) refused.current = store.tell(words.refused(file.name, answer.refusal));
       else setRead(answer);
     } catch {
-      if (!stop.signal.aborted) store.tell(words.refused(file.name, words.damaged));
+      if (!stop.signal.aborted) refused.current = store.tell(words.refused(file.name, words.damaged));
     } finally {
       setReading(undefined);
     }

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { Texts } from '../../texts/dictionary.js';
 import type { OpenedWorkbook } from '../grid/opened.js';
 import type { Book } from '../xlsx/book.js';
@@ -74,11 +74,13 @@ function Ways({ way, onWay }: { readonly way: Way; onWay(way: Way): void }) {
 export function SaveFile({ store, workbook }: { store: Store; workbook: OpenedWorkbook | undefined }) {
   const { save: words, open } = useWords();
   const [busy, setBusy] = useState(false);
+  const failed = useRef(() => {});
   const [asked, setAsked] = useState(false);
   const [way, setWay] = useState<Way>('formulas');
 
   async function write(from: OpenedWorkbook) {
     setBusy(true);
+    failed.current();
     try {
       const book = from.book();
       const reason = tooLarge(book, open);
@@ -86,7 +88,7 @@ export function SaveFile({ store, workbook }: { store: Store; workbook: OpenedWo
       handOver(bytes, `${name}.xlsx`);
       store.tell(reason === undefined ? words.saved[way === 'formulas' ? way : 'values'] : words.tooLarge(reason));
     } catch {
-      store.tell(words.failed);
+      failed.current = store.tell(words.failed);
     } finally {
       setBusy(false);
     }

@@ -22,6 +22,7 @@ type Listener = (state: State) => void;
 /** The page's state, changed by parts that load at different times and drawn by one component. */
 export class Store {
   #state: State = { saving: 'loading', view: 'sheet', hasBefore: false };
+  #told = 0;
   readonly #listeners = new Set<Listener>();
 
   get state() {
@@ -33,8 +34,14 @@ export class Store {
     for (const listener of this.#listeners) listener(this.#state);
   }
 
-  tell(text: string) {
-    this.set({ notice: { text, number: (this.#state.notice?.number ?? 0) + 1 } });
+  /** Says something. What it gives back takes the notice away, as long as nothing else was said since. */
+  tell(text: string): () => void {
+    this.#told += 1;
+    const number = this.#told;
+    this.set({ notice: { text, number } });
+    return () => {
+      if (this.#state.notice?.number === number) this.dismiss();
+    };
   }
 
   dismiss() {

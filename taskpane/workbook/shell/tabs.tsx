@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SheetTab, SheetTabs } from '../grid/tabs.js';
 import { Dialog } from './dialog.js';
 import { RenameField } from './rename.js';
@@ -9,13 +9,14 @@ interface Props {
   readonly sheets: SheetTabs;
   /** Another page has the workbook: sheets can be shown, not changed. */
   readonly readOnly: boolean;
-  tell(message: string): void;
+  tell(message: string): () => void;
 }
 
 /** The workbook's sheets: switch, add, rename, delete. */
 export function Tabs({ sheets, readOnly, tell }: Props) {
   const [tabs, setTabs] = useState<SheetTab[]>([]);
   const [renaming, rename] = useState<string>();
+  const refused = useRef(() => {});
   const [deleting, ask] = useState<SheetTab>();
   useEffect(() => sheets.watch(setTabs), [sheets]);
   const words = useWords().workbook.tabs;
@@ -24,7 +25,8 @@ export function Tabs({ sheets, readOnly, tell }: Props) {
   const finish = (tab: SheetTab, name: string | undefined) => {
     rename(undefined);
     const refusal = name === undefined || name === tab.name ? undefined : sheets.rename(tab.id, name);
-    if (refusal) tell(words.notRenamed(refusal(words)));
+    refused.current();
+    if (refusal) refused.current = tell(words.notRenamed(refusal(words)));
   };
   return (
     <nav class="workbook-tabs" aria-label={words.heading}>

@@ -8,16 +8,16 @@ const escaped = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<', 
 const row = (formula: string) =>
   `<c cm="1"><f>${escaped(formula)}</f><v>7</v></c><c t="inlineStr"><is><t>${'a'.repeat(30_000)}</t></is></c>`;
 
-const fileOf = (...formulas: readonly string[]) => zipped(partsOf({ sheets: [rows(...formulas.map(row))] }));
+export const fileOfFormulas = (...formulas: readonly string[]) =>
+  zipped(partsOf({ sheets: [rows(...formulas.map(row))] }));
 
 type Kind = readonly [kind: string, bytes: () => Uint8Array];
 
-/** A file for each formula, and one with all of them. */
+/** A file for each formula. */
 export const HOSTILE_FORMULA_FILES: readonly Kind[] = Object.entries(HOSTILE_FORMULAS).map(([kind, formula]) => [
   kind,
-  () => fileOf(formula),
+  () => fileOfFormulas(formula),
 ]);
-export const ALL_HOSTILE_FORMULAS = () => fileOf(...Object.values(HOSTILE_FORMULAS));
 
 /** A file for each way of being hostile by more than a formula. */
 export const HOSTILE_STRUCTURE_FILES: readonly Kind[] = Object.entries(HOSTILE_STRUCTURES).map(([kind, structure]) => [
