@@ -24,6 +24,7 @@ export const workbook: Texts['workbook'] = {
     title: 'Die Arbeitsmappe von vorher zurückholen?',
     text: 'Sie tritt an die Stelle dieser hier. Diese wird dafür aufgehoben, und „Zurückholen“ tauscht die beiden wieder.',
   },
+  print: 'Drucken',
   takeOver: 'Hierher übernehmen',
   takenOver: 'Ein anderer Tab hat die Arbeitsmappe übernommen. Hier lässt sie sich nur lesen.',
   storage: 'Der Speicher des Browsers hat nicht geantwortet. Alles bleibt, wie es ist.',

@@ -21,6 +21,7 @@ export const workbook = {
     title: 'Bring back the workbook from before?',
     text: 'It takes the place of this one. This one is kept in turn, and “Bring back” exchanges the two again.',
   },
+  print: 'Print',
   takeOver: 'Take over here',
   takenOver: 'Another tab has taken over the workbook. Here it can only be read.',
   storage: 'The browser’s storage did not answer. Everything stays as it is.',

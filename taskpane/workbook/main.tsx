@@ -1,5 +1,6 @@
 import './workbook.css';
 import './controls.css';
+import './print.css';
 import { render } from 'preact';
 import { dosing } from '../../src/sheets/dosing.js';
 import { embeddedHost } from '../host/embedded.js';
@@ -10,6 +11,7 @@ import type { Autosave } from './grid/autosave.js';
 import { open } from './open.js';
 import type { Actions } from './shell/bar.js';
 import { moveWithF6 } from './shell/keys.js';
+import { printSheet } from './shell/print.js';
 import { Shell } from './shell/shell.js';
 import { Store } from './shell/state.js';
 import { tellAfterReload } from './store/laterNotice.js';
@@ -50,6 +52,7 @@ async function exchange(work: () => Promise<void>) {
 function start(container: HTMLElement, pane: HTMLElement, words: Texts) {
   const opened = open({ store, container, starter: dosing, language, words });
   void mountPane(pane, showingSheet(embeddedHost(opened.then(({ workbook }) => workbook))));
+  printSheet(() => store.state.workbook?.page(), language);
   moveWithF6(store, pane, () => store.state.workbook?.focus());
   opened.then(
     (result) => {

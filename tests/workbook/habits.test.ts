@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { dosing } from '../../src/sheets/dosing.js';
+import { starterSheets } from '../../src/sheets/index.js';
 import { en } from '../../taskpane/texts/en.js';
 import { dateNotationOf, readMoment, serialOf } from '../../taskpane/workbook/entry/date.js';
 import { readEntry } from '../../taskpane/workbook/entry/entry.js';
@@ -13,6 +15,7 @@ import {
 import { around, hasTitles } from '../../taskpane/workbook/grid/region.js';
 import { firstShown } from '../../taskpane/workbook/grid/reveal.js';
 import { meantChoice } from '../../taskpane/workbook/grid/validation.js';
+import { pixelsOf, zoomFor } from '../../taskpane/workbook/grid/workbookData.js';
 
 const read = (typed: string, locale: string) => readEntry(typed, { notation: notationOf(locale), words: en.entry });
 const NOW = new Date(2026, 10, 27);
@@ -141,6 +144,18 @@ describe('the table around a cell', () => {
     expect(region).toEqual({ top: 0, left: 0, bottom: 2, right: 1 });
     expect(hasTitles(region, at)).toBe(true);
     expect(hasTitles({ ...region, top: 1 }, at)).toBe(false);
+  });
+});
+
+describe('a starter sheet', () => {
+  it('is drawn so that labels and figures are seen together on a telephone, and as usual where there is room', () => {
+    const seen = (widths: number[], room: number) => {
+      const zoom = zoomFor({ widths }, room);
+      return (widths.slice(0, 2).reduce((sum, width) => sum + pixelsOf(width), 0) + 46) * zoom <= room;
+    };
+    expect(zoomFor(dosing, 1280)).toBe(1);
+    expect(zoomFor(dosing, 360)).toBeLessThan(1);
+    for (const { widths } of starterSheets) expect(seen([...widths], 360)).toBe(true);
   });
 });
 

@@ -13,6 +13,7 @@ import { watchCharts } from './charts.js';
 import { copyWithValues } from './copyWithValues.js';
 import { type Formatting, formatting } from './format.js';
 import { goTo } from './goTo.js';
+import { type PrintedSheet, pageOfSheet } from './pageOfSheet.js';
 import { read } from './read.js';
 import { readAll } from './readAll.js';
 import { makeReadOnly } from './readOnly.js';
@@ -23,7 +24,7 @@ import { type Summary, watchSummary } from './summary.js';
 import { type SheetTabs, sheetTabs } from './tabs.js';
 import { bookOfGrid } from './toBook.js';
 import { loadTools, type Tools } from './tools.js';
-import { fitted } from './workbookData.js';
+import { fitted, zoomFor } from './workbookData.js';
 import { writeBlock } from './write.js';
 import { type Zoom, zoomOf } from './zoom.js';
 
@@ -38,6 +39,8 @@ export interface OpenedWorkbook {
   /** How large the shown sheet is drawn, where 1 is the usual size. */
   readonly zoom: Zoom;
   onSummary(listener: (summary: Summary) => void): () => void;
+  /** The shown sheet as it is printed. */
+  page(): PrintedSheet;
   selection(): Selection;
   onSelection(listener: (selection: Selection) => void): () => void;
   onCharts(listener: (charts: readonly ShownChart[]) => void): () => void;
@@ -84,6 +87,7 @@ export function openedWorkbook(
     },
     zoom: zoomOf(grid),
     onSummary: (listener) => watchSummary(grid, listener),
+    page: () => pageOfSheet(grid),
     selection: () => readSelection(grid),
     onSelection: (listener) => watchSelection(grid, listener),
     onCharts: (listener) => watchCharts(grid, listener),
@@ -91,7 +95,8 @@ export function openedWorkbook(
     write: (block, overwrite) => changing(() => writeBlock(grid, block, overwrite)),
     insertSheet: (starter) =>
       changing(() => {
-        insertStarter(grid, fitted(starter, container.clientWidth));
+        const { clientWidth } = container;
+        insertStarter(grid, fitted(starter, clientWidth)).zoom(zoomFor(starter, clientWidth));
       }),
     readAll: () => readAll(grid),
     goTo: (reference) => goTo(grid, reference),

@@ -29,7 +29,7 @@ import { forgetSteps } from './steps.js';
 import type { Tools } from './tools.js';
 import { readTyping } from './typing.js';
 import { type CellPlace, untilWritten } from './untilWritten.js';
-import { sheetData, workbookData } from './workbookData.js';
+import { fitted, sheetData, workbookData, zoomFor } from './workbookData.js';
 
 interface Start {
   readonly container: HTMLElement;
@@ -103,7 +103,12 @@ export async function startGrid({
       });
     }
   }
-  const data = saved ?? workbookData(sheetData(starter, 'first'));
+  const data =
+    saved ??
+    workbookData({
+      ...sheetData(fitted(starter, container.clientWidth), 'first'),
+      zoomRatio: zoomFor(starter, container.clientWidth),
+    });
   const grid = bootGrid({ container, data, functions, locale, darkMode: dark().matches, calculates, left });
   const about = (place: CellPlace, message: string) => untilWritten(grid, place, tell(message));
   const calculated = calculates ? firstCalculation(grid) : Promise.resolve();

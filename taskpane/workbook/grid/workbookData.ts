@@ -46,6 +46,18 @@ export function fitted(starter: StarterSheet, room: number): StarterSheet {
   return 2 * labels.reduce((sum, one) => sum + one, 0) > room ? { ...starter, labelColumns: 0 } : starter;
 }
 
+/** The numbers of the rows, in pixels. */
+const ROW_HEADER = 46;
+/** Smaller letters can no longer be read. */
+const SMALLEST = 0.65;
+
+/** How large a starter sheet is drawn so that its labels and the figures beside them are seen together. */
+export function zoomFor({ widths }: Pick<StarterSheet, 'widths'>, room: number): number {
+  const [labels = 0, figures = 0] = widths.map(pixelsOf);
+  const fits = Math.floor((room / (labels + figures + ROW_HEADER)) * 20) / 20;
+  return Math.min(1, Math.max(SMALLEST, fits));
+}
+
 interface Shape {
   readonly widths: readonly (number | undefined)[];
   readonly headerRows: number;

@@ -43,6 +43,9 @@ export function Bar({ state, store, actions }: { state: State; store: Store; act
       <button type="button" disabled={!ready} onClick={() => ask('startAfresh')}>
         {words.startAfresh.button}
       </button>
+      <button type="button" disabled={!state.workbook} onClick={() => window.print()}>
+        {words.print}
+      </button>
       <SaveFile store={store} workbook={state.workbook} />
       <OpenFile store={store} ready={ready} onOpen={(file) => actions.openFile(file)} />
       <nav class="workbook-views" aria-label={words.parts.heading}>

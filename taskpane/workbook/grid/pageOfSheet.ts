@@ -1,0 +1,67 @@
+import type { Alignment, BookLook } from '../xlsx/bookLook.js';
+import { alignOfStyle, lookOfStyle } from './bookStyle.js';
+import type { Grid } from './boot.js';
+import { workbookOf } from './place.js';
+import { widely } from './widely.js';
+
+export interface PrintedCell {
+  readonly text: string;
+  readonly look: BookLook;
+  readonly align: Alignment;
+  readonly number: boolean;
+}
+
+/** One sheet as a page shows it: its titles, and its rows in parts that belong together. */
+export interface PrintedSheet {
+  readonly name: string;
+  /** Width of each column in pixels of the sheet. */
+  readonly widths: readonly number[];
+  readonly titles: readonly PrintedRow[];
+  readonly parts: readonly (readonly PrintedRow[])[];
+}
+export type PrintedRow = readonly PrintedCell[];
+
+const isEmpty = (row: PrintedRow) => row.every(({ text }) => text === '');
+
+/** Rows up to the next empty one are a part; pages are broken between parts. */
+export function partsOf(rows: readonly PrintedRow[]): readonly (readonly PrintedRow[])[] {
+  const parts: PrintedRow[][] = [];
+  let open = false;
+  for (const row of rows) {
+    if (isEmpty(row)) open = false;
+    else if (open) parts.at(-1)?.push(row);
+    else {
+      parts.push([row]);
+      open = true;
+    }
+  }
+  return parts;
+}
+
+/** The sheet that is shown, from its first cell to its last; hidden rows and columns are left out. */
+export function pageOfSheet(grid: Grid): PrintedSheet {
+  const shown = workbookOf(grid).getActiveSheet();
+  const sheet = shown.getSheet();
+  const columns = Array.from({ length: shown.getLastColumn() + 1 }, (_, column) => column).filter((column) =>
+    sheet.getColVisible(column),
+  );
+  const cellAt = (row: number, column: number): PrintedCell => {
+    const cell = sheet.getCell(row, column);
+    const style = sheet.getComposedCellStyle(row, column);
+    const text = cell?.p?.body?.dataStream.replace(/\r\n$/, '') ?? (cell?.v == null ? '' : String(cell.v));
+    const number = typeof sheet.getCellRaw(row, column)?.v === 'number';
+    return { text, look: lookOfStyle(style), align: alignOfStyle(style), number };
+  };
+  const rows = widely(() =>
+    Array.from({ length: shown.getLastRow() + 1 }, (_, row) => row)
+      .filter((row) => sheet.getRowVisible(row))
+      .map((row) => columns.map((column) => cellAt(row, column))),
+  );
+  const frozen = Math.max(0, shown.getFreeze().ySplit);
+  return {
+    name: shown.getSheetName(),
+    widths: columns.map((column) => shown.getColumnWidth(column)),
+    titles: rows.slice(0, frozen),
+    parts: partsOf(rows.slice(frozen)),
+  };
+}

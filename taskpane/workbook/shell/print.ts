@@ -1,0 +1,84 @@
+import type { PrintedCell, PrintedRow, PrintedSheet } from '../grid/pageOfSheet.js';
+
+/** Sheets wider than this, in pixels, are printed on the long side of the paper. */
+const UPRIGHT = 760;
+/** No column is squeezed below or spread beyond these shares of the others. */
+const [LEAST, MOST] = [40, 320];
+const CLASS = 'workbook-print';
+
+const make = <K extends keyof HTMLElementTagNameMap>(tag: K, ...children: (Node | string)[]) => {
+  const element = document.createElement(tag);
+  element.append(...children);
+  return element;
+};
+
+/** A text runs over the empty cells beside it, as on the sheet, and wraps at the end of them. */
+function spanOf(row: PrintedRow, column: number): number {
+  const { text, number, align, look } = row[column] as PrintedCell;
+  if (text === '' || number || look.fill || (align.across && align.across !== 'left')) return 1;
+  let end = column + 1;
+  while (end < row.length && row[end]?.text === '' && !row[end]?.look.fill && !row[end]?.look.lines) end += 1;
+  return end - column;
+}
+
+function cellElement({ text, look, align, number }: PrintedCell, tag: 'td' | 'th', span: number): HTMLElement {
+  const cell = make(tag, text);
+  cell.colSpan = span;
+  const { style } = cell;
+  if (look.bold) style.fontWeight = '700';
+  if (look.italic) style.fontStyle = 'italic';
+  if (look.fill) style.backgroundColor = look.fill;
+  if (look.lines) style.border = '0.5pt solid #8a9799';
+  style.textAlign = align.across ?? (number ? 'right' : 'left');
+  return cell;
+}
+
+function rowElement(row: PrintedRow, tag: 'td' | 'th'): HTMLElement {
+  const line = make('tr');
+  for (let column = 0; column < row.length; ) {
+    const span = spanOf(row, column);
+    line.append(cellElement(row[column] as PrintedCell, tag, span));
+    column += span;
+  }
+  return line;
+}
+
+function tableOf({ widths, titles, parts }: PrintedSheet): HTMLElement {
+  const limited = widths.map((width) => Math.min(MOST, Math.max(LEAST, width)));
+  const all = limited.reduce((sum, width) => sum + width, 0);
+  const columns = make('colgroup');
+  for (const width of limited) {
+    const column = make('col');
+    column.style.width = `${(100 * width) / all}%`;
+    columns.append(column);
+  }
+  const heads = make('thead', ...titles.map((row) => rowElement(row, 'th')));
+  const bodies = parts.map((rows) => make('tbody', ...rows.map((row) => rowElement(row, 'td'))));
+  return make('table', columns, heads, ...bodies);
+}
+
+/** Puts the shown sheet into the page for as long as it is printed, whichever way that is asked for. */
+export function printSheet(read: () => PrintedSheet | undefined, language: string): void {
+  const title = document.title;
+  const clear = () => {
+    for (const old of document.querySelectorAll(`.${CLASS}`)) old.remove();
+    document.title = title;
+  };
+  window.addEventListener('beforeprint', () => {
+    clear();
+    const sheet = read();
+    if (!sheet) return;
+    const now = new Date();
+    const caption = make(
+      'p',
+      `${sheet.name} · ${now.toLocaleString(language, { dateStyle: 'long', timeStyle: 'short' })}`,
+    );
+    const section = make('section', caption, tableOf(sheet));
+    section.className = CLASS;
+    section.dataset.wide = String(sheet.widths.reduce((sum, width) => sum + width, 0) > UPRIGHT);
+    document.body.append(section);
+    // The name that a printer or a file gets.
+    document.title = `${sheet.name} ${now.toISOString().slice(0, 10)}`;
+  });
+  window.addEventListener('afterprint', clear);
+}
