@@ -1,4 +1,5 @@
 import { describe, expect, it, onTestFinished } from 'vitest';
+import { ladderFit } from '../../src/stabiliser/ladderFit.js';
 import { choose, contents, paneInExcel } from './paneInExcel.js';
 
 async function open(...options: Parameters<typeof paneInExcel>) {
@@ -6,6 +7,10 @@ async function open(...options: Parameters<typeof paneInExcel>) {
   onTestFinished(close);
   return page;
 }
+
+/** Each figure of a report has a row, and one more where its standard error is told. */
+const rowsOf = ({ output: { fields } }: typeof ladderFit) =>
+  Object.values(fields).reduce((rows, field) => rows + ('error' in field ? 2 : 1), 0);
 
 describe('the pane in Excel', () => {
   it('narrows the list of functions while one types, and says how many are left', async () => {
@@ -98,9 +103,13 @@ describe('the pane in Excel', () => {
   it('says where an answer of several cells will spill, and keeps the place free', async () => {
     const page = await open();
     await choose(page, 'LADDERFIT');
-    await page.getByText('The answer spills over 9 × 2 cells to the right of the inputs').waitFor();
+    const said = await page.getByText('cells to the right of the inputs').first().textContent();
+    const rows = Number(/The answer spills over (\d+) × 2 cells/.exec(said ?? '')?.[1]);
+    expect(rows).toBe(rowsOf(ladderFit));
     await page.getByRole('button', { name: 'Put this into the sheet' }).click();
-    await page.getByText('Written into A1:E17.').waitFor();
+    const written = await page.getByText('Written into A1:E').textContent();
+    // Below the title and the line of headings of the block.
+    expect(Number(/A1:E(\d+)\./.exec(written ?? '')?.[1])).toBeGreaterThan(rows);
   });
 
   it('shows the selected cell, what its error means, and the way to the function that it calls', async () => {
