@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { dosing } from '../../src/sheets/dosing.js';
 import { de } from '../../taskpane/texts/de.js';
 import { openWorkbook } from './workbookPage.js';
 
@@ -78,7 +79,7 @@ describe('the page in German', () => {
 
   it('takes a percentage in a cell shown as one', async () => {
     await workbook.show('Dosing');
-    await workbook.enter('B15', '70');
+    await workbook.enter(dosing.names.presentMoisture as string, '70');
     await expect.poll(() => workbook.selected()).toContain('0,7');
   });
 });
