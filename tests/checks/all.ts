@@ -10,8 +10,11 @@ import { moistureChecks } from './moisture.js';
 import { nistChecks } from './nist.js';
 import { operatorChecks } from './operators.js';
 import { planChecks } from './plan.js';
+import { pressChecks } from './press.js';
+import { purchaseChecks } from './purchase.js';
 import { safetyChecks } from './safety.js';
 import { stabiliserChecks } from './stabiliser.js';
+import { waterworksChecks } from './waterworks.js';
 
 /** Every check against a figure from outside, family by family. */
 export const CHECKS: readonly PublishedCheck[] = [
@@ -24,8 +27,11 @@ export const CHECKS: readonly PublishedCheck[] = [
   ...cakeRunChecks,
   ...nistChecks,
   ...operatorChecks,
+  ...waterworksChecks,
+  ...pressChecks,
   ...planChecks,
   ...costChecks,
+  ...purchaseChecks,
   ...laboratoryChecks,
   ...safetyChecks,
 ];

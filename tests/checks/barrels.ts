@@ -59,8 +59,8 @@ const METRIC_CASES: readonly (readonly [number, number, number])[] = [
 ];
 
 const cases = (table: typeof OUNCE_CASES, from: string): readonly PublishedCheck[] =>
-  table.map(([size, bottles, barrels]) =>
-    unit(
+  table.map(([size, bottles, barrels]) => ({
+    ...unit(
       size * bottles,
       from,
       'US beer barrel',
@@ -69,7 +69,8 @@ const cases = (table: typeof OUNCE_CASES, from: string): readonly PublishedCheck
       `${CASES}: ${bottles} × ${size} ${from}`,
       'published',
     ),
-  );
+    table: CASES,
+  }));
 
 /** The whole table of cases that US brewers pay tax by. */
 export const barrelChecks: readonly PublishedCheck[] = [

@@ -1,4 +1,4 @@
-import type { PublishedCheck } from './check.js';
+import { halfStep, type PublishedCheck } from './check.js';
 
 const PSI = 0.068_947_572_931_68;
 const MCCABE = 'McCabe, Smith and Harriott, Unit Operations of Chemical Engineering, Example 30.2';
@@ -76,7 +76,7 @@ const mccabe = ([psi, seconds, slope, intercept, resistance, medium, rSquared]: 
   );
 };
 
-const geankoplis = (first: number, rows: Readonly<Record<string, number>>, tolerance: number): PublishedCheck[] =>
+const geankoplis = (first: number, rows: Readonly<Record<string, number>>): PublishedCheck[] =>
   Object.entries(rows).map(([row, expected]) => ({
     calculation: 'FITLEAF',
     given: {
@@ -89,7 +89,7 @@ const geankoplis = (first: number, rows: Readonly<Record<string, number>>, toler
     },
     row,
     expected,
-    tolerance,
+    tolerance: halfStep(expected),
     source:
       first === 0 ? `${GEANKOPLIS}; ${REFITTED}` : `${GEANKOPLIS}, as the book’s line leaves the first point aside`,
     kind: 'derived',
@@ -131,19 +131,40 @@ const compression = (
     kind: 'derived',
   }));
 
+/** The book's answers to its problem on the run at 46.2 kN/m², from a line drawn by eye. */
+const PROBLEM: readonly PublishedCheck[] = (
+  [
+    ['Cake resistance m/kg', 1.106e11],
+    ['Medium resistance 1/m', 6.4e10],
+  ] as const
+).map(([row, expected]) => ({
+  calculation: 'FITLEAF',
+  given: {
+    seconds: [17.3, 41.3, 72, 108.3, 152, 201.7],
+    litres: [0.5, 1, 1.5, 2, 2.5, 3],
+    area: 0.0439,
+    pressure: 0.462,
+    viscosity: 0.8937,
+    solids: 23.47,
+  },
+  row,
+  expected,
+  tolerance: 0.02,
+  source: 'Geankoplis, Transport Processes and Unit Operations, Problem 14.2-1',
+  kind: 'published',
+  wider: 'the book drew its line by eye',
+}));
+
 export const cakeFitChecks: readonly PublishedCheck[] = [
+  ...PROBLEM,
   ...RUNS.flatMap(mccabe),
-  ...geankoplis(
-    0,
-    {
-      'Slope s/m⁶': 2.884956e6,
-      'Intercept s/m³': 6783.75,
-      'Cake resistance m/kg': 1.79188e11,
-      'Medium resistance 1/m': 1.12631e11,
-    },
-    1e-5,
-  ),
-  ...geankoplis(1, { 'Slope s/m⁶': 2.98724e6, 'Intercept s/m³': 6408.3 }, 1e-5),
+  ...geankoplis(0, {
+    'Slope s/m⁶': 2.884956e6,
+    'Intercept s/m³': 6783.75,
+    'Cake resistance m/kg': 1.79188e11,
+    'Medium resistance 1/m': 1.12631e11,
+  }),
+  ...geankoplis(1, { 'Slope s/m⁶': 2.98724e6, 'Intercept s/m³': 6408.3 }),
   coulson('Cake resistance m/kg', 7.13e11 / 1e-3),
   coulson('Medium resistance 1/m', (7.13e11 * 3.5e-3) / 1e-3),
   ...compression(

@@ -51,6 +51,7 @@ const viscosity = (
   tolerance: number,
   source: string,
   kind: PublishedCheck['kind'],
+  wider?: string,
 ): PublishedCheck => ({
   calculation: 'WATERVISCOSITY',
   given: { temperature },
@@ -58,6 +59,7 @@ const viscosity = (
   tolerance,
   source,
   kind,
+  ...(wider === undefined ? {} : { wider }),
 });
 
 const density = (
@@ -66,10 +68,19 @@ const density = (
   tolerance: number,
   source: string,
   kind: PublishedCheck['kind'],
+  wider?: string,
 ): PublishedCheck => ({
-  ...viscosity(temperature, expected, tolerance, source, kind),
+  ...viscosity(temperature, expected, tolerance, source, kind, wider),
   calculation: 'WATERDENSITY',
 });
+
+const OTHER = 'another equation of water';
+const WELL =
+  'D. Tiab and E. C. Donaldson, Petrophysics, 2nd edition, 2004, page 170, table 3.7: geometric mean of 14 permeabilities, 158.7 mD';
+/** mD, interval by interval. */
+const INTERVALS = [120, 213, 180, 200, 212, 165, 145, 198, 210, 143, 79, 118, 212, 117];
+const DARCIES = INTERVALS.map((one) => one / 1000);
+const SHARES = INTERVALS.map(() => 1);
 
 const ETHANOL = 'Bingham and Jackson, viscosity of ethanol–water mixtures: its own 20 °C figure comes back at 20 °C';
 const PRECOAT = 'precoat by hand: 1 kg/m² at 300 kg/m³ and 1 darcy, 5 hL/(m² h) of 2.0 mPa·s, 938.194 Pa';
@@ -77,12 +88,12 @@ const PRECOAT = 'precoat by hand: 1 kg/m² at 300 kg/m³ and 1 darcy, 5 hL/(m² 
 export const cakeWaterChecks: readonly PublishedCheck[] = [
   viscosity(25, 0.889_996_774, 1e-9, SR6, 'published'),
   density(25, 997.047013, 1e-9, SR6, 'published'),
-  ...KORSON_TABLE.map(([t, eta]) => viscosity(t, eta, 8e-4, KORSON, 'published')),
-  ...PERRY_TABLE.map(([kelvin, eta]) => viscosity(kelvin - 273.15, eta / 1000, 1e-3, PERRY, 'published')),
+  ...KORSON_TABLE.map(([t, eta]) => viscosity(t, eta, 8e-4, KORSON, 'published', OTHER)),
+  ...PERRY_TABLE.map(([kelvin, eta]) => viscosity(kelvin - 273.15, eta / 1000, 1e-3, PERRY, 'published', OTHER)),
   ...WATER.flatMap(([t, eta, sr6, cipm]) => [
     viscosity(t, eta, printed(eta, 4), SR6, 'derived'),
     density(t, sr6, printed(sr6, 4), SR6, 'derived'),
-    density(t, cipm, 1e-6, CIPM, 'derived'),
+    density(t, cipm, 1e-6, CIPM, 'derived', OTHER),
   ]),
   {
     calculation: 'BEERVISCOSITY',
@@ -99,6 +110,7 @@ export const cakeWaterChecks: readonly PublishedCheck[] = [
     tolerance: 1e-4,
     source: `${SR6}: water itself`,
     kind: 'derived',
+    wider: 'both ends of the ratio are rounded',
   },
   {
     calculation: 'CAKERESISTANCE',
@@ -154,6 +166,28 @@ export const cakeWaterChecks: readonly PublishedCheck[] = [
     tolerance: printed(0.333, 3),
     source: 'Ahmed, Reservoir Engineering Handbook, chapter on rock properties: core of 4 cm and 3 cm² at 2 atm',
     kind: 'from memory',
+  },
+  {
+    calculation: 'MIXPERMEABILITY',
+    given: { shares: SHARES, permeabilities: DARCIES },
+    expected: 0.1587,
+    tolerance: printed(0.1587, 4),
+    source: WELL,
+    kind: 'published',
+  },
+  {
+    calculation: 'PARTPERMEABILITY',
+    given: {
+      mix: 0.1587,
+      ownShare: 1,
+      otherShares: SHARES.slice(1),
+      otherPermeabilities: DARCIES.slice(1),
+    },
+    expected: 0.12,
+    tolerance: 14 * printed(0.1587, 4),
+    wider: 'half a step of the mean, fourteen times over',
+    source: `${WELL}; solved for the first`,
+    kind: 'derived',
   },
   {
     calculation: 'MIXPERMEABILITY',

@@ -1,8 +1,12 @@
-import type { PublishedCheck } from './check.js';
+import { type PublishedCheck, printed } from './check.js';
 
 const PUMP = 'dosing pump by hand: 250 hL/h, 90 g/hL, 150 g/L';
 const SLURRY = 'slurry by hand: 100 kg of powder of 2300 kg/m³ in 1000 L of water';
 const WATER_RULES = 'drinking-water rules of Minnesota, 4720.3950: precoat of 0.1 lb/ft², 1/16 inch deep';
+const PULP =
+  'B. A. Wills and T. J. Napier-Munn, Mineral Processing Technology, 7th edition, 2006, Example 3.1: pulp of 1400 kg/m³ with quartz of 2650 is 45.9 % solids; 1 L in 7 s carries 330.5 kg/h';
+/** L/h of that pulp. */
+const PULP_FLOW = 3600 / 7;
 const EXACT = 1e-12;
 
 export const feedChecks: readonly PublishedCheck[] = [
@@ -52,6 +56,22 @@ export const feedChecks: readonly PublishedCheck[] = [
     expected: 1000,
     tolerance: 1e-9,
     source: SLURRY,
+    kind: 'derived',
+  },
+  {
+    calculation: 'SLURRYSTRENGTH',
+    given: { powder: 45.9, water: 54.1, density: 2650 },
+    expected: (330.5 * 1000) / PULP_FLOW,
+    tolerance: printed(45.9, 1),
+    source: PULP,
+    kind: 'published',
+  },
+  {
+    calculation: 'SLURRYWATER',
+    given: { powder: 330.5, strength: 0.459 * 1400, density: 2650 },
+    expected: (330.5 * 54.1) / 45.9,
+    tolerance: 2 * printed(45.9, 1),
+    source: `${PULP}; the water beside them`,
     kind: 'derived',
   },
   {

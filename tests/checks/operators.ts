@@ -71,8 +71,8 @@ export const operatorChecks: readonly PublishedCheck[] = [
     calculation: 'BODYFEED',
     given: { flow: fromMgd(3), dose: 0.25 },
     expected: (62.55 * POUND) / 24,
-    // A gallon of water at 8.34 lb for 8.3454 lb, as a litre of a kilogram.
     tolerance: 7e-4,
+    wider: 'a gallon at 8.34 lb for 8.3454, a litre of a kilogram',
     source: DOSAGE,
     kind: 'published',
   },

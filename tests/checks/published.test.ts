@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { path } from '../../.config/paths.js';
 import { catalogue } from '../../src/catalogue.js';
 import { CHECKS } from './all.js';
-import { answerTo, titleOf } from './check.js';
+import { answerTo, halfStep, titleOf } from './check.js';
 import { PUBLICATIONS, publicationOf } from './publications.js';
 import { WITHOUT_CHECK } from './without.js';
 
@@ -33,6 +33,15 @@ describe('the published checks', () => {
     for (const { source } of nameless) expect(source).toMatch(/^definition of /);
   });
 
+  it('have a tolerance of half a step of the printed digit, or say why it is wider', () => {
+    const silent = published.filter(({ expected, tolerance, wider }) => {
+      if (typeof expected !== 'number' || wider !== undefined) return false;
+      // More digits than anyone prints were reckoned on the way.
+      return Number(expected.toPrecision(7)) === expected && tolerance > 2.1 * halfStep(expected);
+    });
+    expect(silent.map(titleOf)).toEqual([]);
+  });
+
   it('are each made once', () => {
     const titles = CHECKS.map(titleOf);
     const again = titles.filter((title, place) => titles.indexOf(title) !== place);
@@ -42,6 +51,7 @@ describe('the published checks', () => {
   it('hold every function, or it says why not and what stands in, in tests that exist', () => {
     const without = WITHOUT_CHECK.flatMap(({ functions }) => functions);
     const held = [...new Set(published.map(({ calculation }) => calculation))];
+    expect(held.length).toBeGreaterThanOrEqual(55);
     expect([...held, ...without].sort()).toEqual(catalogue.map(({ id }) => id).sort());
     for (const { tests } of WITHOUT_CHECK) {
       expect(tests.length).toBeGreaterThan(0);

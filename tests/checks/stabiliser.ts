@@ -1,8 +1,11 @@
 import { type PublishedCheck, printed } from './check.js';
 
-const Q10 = 'beer-quality handbook of 2009, pages 85–109: 2 weeks at 30 °C equal 4, 8 and 16 weeks at 20, 10 and 0 °C';
+const Q10 =
+  'C. W. Bamforth, I. Russell and G. Stewart (editors), Beer: A Quality Perspective, 2009 (title from memory), pages 85–109: 2 weeks at 30 °C equal 4, 8 and 16 weeks at 20, 10 and 0 °C';
 const EU = 'Regulation (EU) No 1169/2011, Annex II, point 12: above 10 mg/L';
 const US = '27 CFR 7.63(b)(3): at or above 10 ppm';
+const WINE =
+  'thevintnervault.com, SO₂ additions: potassium metabisulphite of 57 % SO₂, 2.4 mL of a 10 % solution in an imperial gallon are 30 mg/L, 6.7 mL in 19.2 L are 20';
 const FACTORS = 'common practice, no source: hydrogel to adsorptive 0.7–1, xerogel to adsorptive 1.5–2';
 
 /**
@@ -73,6 +76,21 @@ export const stabiliserChecks: readonly PublishedCheck[] = [
     source: 'by hand: 1 g of powder in a litre with 1 mg of SO₂ in a g',
     kind: 'derived',
   },
+  ...(
+    [
+      [2.4, 4.546_09, 30],
+      [6.7, 19.2, 20],
+    ] as const
+  ).map(
+    ([millilitres, litres, expected]): PublishedCheck => ({
+      calculation: 'SULPHITECARRY',
+      given: { dose: (millilitres * 0.1 * 100) / litres, content: 570_000 },
+      expected,
+      tolerance: printed(expected, 0),
+      source: WINE,
+      kind: 'published',
+    }),
+  ),
   {
     calculation: 'METALCARRY',
     given: { doses: [150], contents: [10] },

@@ -11,6 +11,7 @@ export const unit = (
   tolerance: number,
   source: string,
   kind: Kind,
+  wider?: string,
 ): PublishedCheck => ({
   calculation: 'TOUNIT',
   given: { value, from, to },
@@ -18,4 +19,5 @@ export const unit = (
   tolerance,
   source,
   kind,
+  ...(wider === undefined ? {} : { wider }),
 });
