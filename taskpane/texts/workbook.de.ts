@@ -49,6 +49,7 @@ export const workbook: Texts['workbook'] = {
     busy: { says: 'Wird berechnet …', button: 'Anhalten' },
     stopped: { says: 'Nichts wird berechnet.', button: 'Berechnen' },
   },
+  printedEarly: 'Die Berechnung war noch nicht zu Ende: Zahlen können fehlen oder älter sein als die Eingaben.',
   steps: { back: 'Rückgängig', forth: 'Wiederholen' },
   parts: { heading: 'Gezeigter Teil', sheet: 'Blatt', functions: 'Funktionen', width: 'Breite der Funktionen' },
   keys: 'wechselt zwischen Blatt und Funktionen',

@@ -44,6 +44,7 @@ export const workbook = {
     busy: { says: 'Calculating …', button: 'Stop' },
     stopped: { says: 'Nothing is calculated.', button: 'Calculate' },
   },
+  printedEarly: 'The calculation had not ended: figures may be missing or older than the inputs.',
   steps: { back: 'Undo', forth: 'Redo' },
   parts: { heading: 'Shown part', sheet: 'Sheet', functions: 'Functions', width: 'Width of the functions' },
   keys: 'moves between sheet and functions',

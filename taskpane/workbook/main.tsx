@@ -52,7 +52,7 @@ async function exchange(work: () => Promise<void>) {
 function start(container: HTMLElement, pane: HTMLElement, words: Texts) {
   const opened = open({ store, container, starter: dosing, language, words });
   void mountPane(pane, showingSheet(embeddedHost(opened.then(({ workbook }) => workbook))));
-  printSheet(() => store.state.workbook?.page(), language);
+  printSheet(() => store.state.workbook?.page(), words.workbook, language);
   moveWithF6(store, pane, () => store.state.workbook?.focus());
   opened.then(
     (result) => {

@@ -81,8 +81,8 @@ export async function open({ store, container, starter, language, words }: Openi
   workbook.tabs.watch((tabs) => shownSheet.write(tabs.find(({ active }) => active)?.id ?? ''));
   store.set({ workbook, saving: saves ? (mine ? 'saved' : 'elsewhere') : 'failed', hasBefore: kept });
   // Afterwards, so that nothing is kept waiting by it; its keys and a filter that was saved want it soon.
-  void workbook.calculated.then(() => workbook.tools()).catch(() => {});
-  if (mine) passTrial(workbook.calculated);
+  void workbook.calculation.first.then(() => workbook.tools()).catch(() => {});
+  if (mine) passTrial(workbook.calculation.first);
   // A new workbook, or what was kept at the last moment, is in no storage yet.
   saving?.begin();
   if (saves && !mine) await workbook.makeReadOnly();

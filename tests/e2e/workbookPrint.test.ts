@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openWorkbook } from './workbookPage.js';
+import { en } from '../../taskpane/texts/en.js';
+import { gridReady, openWorkbook } from './workbookPage.js';
 
 let workbook: Awaited<ReturnType<typeof openWorkbook>>;
 beforeAll(async () => {
@@ -11,7 +12,31 @@ afterAll(() => workbook.close());
 const pages = (file: Buffer) => file.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
 const POINT = 96 / 72;
 
+/** What is said above the printed table, once it is asked for again. */
+const above = () => {
+  window.dispatchEvent(new Event('beforeprint'));
+  return [...document.querySelectorAll('.workbook-print > p')].map((line) => line.textContent ?? '');
+};
+
 describe('a printed sheet', () => {
+  it('says that it was printed before the calculation had ended, and no longer once it has', async () => {
+    const { page } = workbook;
+    let calculate = () => {};
+    const held = new Promise<void>((resolve) => {
+      calculate = resolve;
+    });
+    await page.route('**/workbook.calculation.js', async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.reload();
+    await gridReady(page);
+    expect(await page.evaluate(above)).toEqual([expect.stringContaining('Dosing'), en.workbook.printedEarly]);
+    calculate();
+    await expect.poll(() => page.evaluate(above)).toHaveLength(1);
+    await page.unroute('**/workbook.calculation.js');
+  });
+
   it.each(['A4', 'Letter'])('fills several pages of %s, and no single one with an empty grid', async (format) => {
     const file = await workbook.page.pdf({ format, preferCSSPageSize: true });
     expect(pages(file)).toBeGreaterThan(1);
@@ -20,6 +45,7 @@ describe('a printed sheet', () => {
 
   it('has its titles in the head of the table, its parts apart, and no letters below 8 points or beside the paper', async () => {
     const { page } = workbook;
+    await expect.poll(() => page.evaluate(above)).toHaveLength(1);
     await page.emulateMedia({ media: 'print' });
     // The long side of Letter, which is the shorter one of the two, without its margins.
     await page.setViewportSize({ width: Math.floor(279.4 * (96 / 25.4) - 24 * (96 / 25.4)), height: 800 });

@@ -78,6 +78,13 @@ describe('a workbook that keeps the page itself busy without end', () => {
   });
 });
 
+describe('a start that has calculated its workbook', () => {
+  it('is over: the next one calculates, also where this page is ended without a word', async () => {
+    const mark = () => workbook.page.evaluate(() => localStorage.getItem('powderbook trial'));
+    await expect.poll(mark).toBeNull();
+  });
+});
+
 describe('a start that was ended before it could answer', () => {
   it('is followed by one that calculates nothing and says so; the one after that calculates', async () => {
     await workbook.addSheet();

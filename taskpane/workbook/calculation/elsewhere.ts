@@ -138,6 +138,8 @@ export function calculateElsewhere(
       thread.send({ filteredOut });
     },
     watch: (listener) => standing.watch(listener),
+    first: standing.first,
+    upToDate: () => standing.upToDate(),
     stop() {
       thread.end();
       forgetAnswer();

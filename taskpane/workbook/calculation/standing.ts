@@ -3,6 +3,10 @@ export type CalculationState = 'idle' | 'busy' | 'stopped';
 /** How the calculation of the workbook stands, and what someone can do about it. */
 export interface Calculation {
   watch(listener: (state: CalculationState) => void): () => void;
+  /** Resolves at the end of the first calculation, or of waiting for it. */
+  readonly first: Promise<void>;
+  /** Whether all formulas have the answers of the present inputs. */
+  upToDate(): boolean;
   /** Ends what is under way: formulas keep the answers that they have until the next beginning. */
   stop(): void;
   /** Calculates everything anew, after a stop or a start that calculated nothing. */
@@ -20,8 +24,16 @@ export class Standing {
   #state: CalculationState;
   readonly #listeners = new Set<(state: CalculationState) => void>();
 
+  readonly first: Promise<void>;
+  #endFirst = () => {};
+  #once = false;
+
   constructor(state: CalculationState) {
     this.#state = state;
+    this.first = new Promise((resolve) => {
+      this.#endFirst = resolve;
+    });
+    if (state === 'stopped') this.#endFirst();
   }
 
   #set(state: CalculationState) {
@@ -44,16 +56,23 @@ export class Standing {
   }
 
   through() {
+    this.#once = true;
+    this.#endFirst();
     if (this.#asked > 1) this.#asked -= 1;
     else if (this.#state !== 'stopped') this.#rest('idle');
   }
 
   stop() {
+    this.#endFirst();
     this.#rest('stopped');
   }
 
   begin() {
     this.#rest('idle');
+  }
+
+  upToDate(): boolean {
+    return this.#once && this.#asked === 0 && this.#state !== 'stopped';
   }
 
   watch(listener: (state: CalculationState) => void): () => void {

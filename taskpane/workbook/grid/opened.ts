@@ -39,8 +39,8 @@ export interface OpenedWorkbook {
   /** How large the shown sheet is drawn, where 1 is the usual size. */
   readonly zoom: Zoom;
   onSummary(listener: (summary: Summary) => void): () => void;
-  /** The shown sheet as it is printed. */
-  page(): PrintedSheet;
+  /** The shown sheet as it is printed, and whether its figures are those of its present inputs. */
+  page(): PrintedSheet & { readonly upToDate: boolean };
   selection(): Selection;
   onSelection(listener: (selection: Selection) => void): () => void;
   onCharts(listener: (charts: readonly ShownChart[]) => void): () => void;
@@ -50,8 +50,6 @@ export interface OpenedWorkbook {
   readAll(): WorkbookContents;
   goTo(reference: Reference): void;
   copyWithValues(ending: string): { readonly name: string };
-  /** Resolves when the workbook was calculated for the first time, as far as it can be. */
-  readonly calculated: Promise<void>;
   /** The workbook as it stands, for a file. */
   book(): Book;
   autosave(tell: (state: SaveState) => void): Autosave;
@@ -66,7 +64,6 @@ export interface OpenedWorkbook {
 export function openedWorkbook(
   grid: Grid,
   container: HTMLElement,
-  calculated: Promise<void>,
   calculation: Calculation,
   language: string,
 ): OpenedWorkbook {
@@ -87,7 +84,7 @@ export function openedWorkbook(
     },
     zoom: zoomOf(grid),
     onSummary: (listener) => watchSummary(grid, listener),
-    page: () => pageOfSheet(grid),
+    page: () => ({ ...pageOfSheet(grid), upToDate: calculation.upToDate() }),
     selection: () => readSelection(grid),
     onSelection: (listener) => watchSelection(grid, listener),
     onCharts: (listener) => watchCharts(grid, listener),
@@ -101,9 +98,8 @@ export function openedWorkbook(
     readAll: () => readAll(grid),
     goTo: (reference) => goTo(grid, reference),
     copyWithValues: (ending) => changing(() => copyWithValues(grid, ending)),
-    calculated,
     book: () => bookOfGrid(grid),
-    autosave: (tell) => autosave(grid, calculated, tell),
+    autosave: (tell) => autosave(grid, calculation.first, tell),
     askBeforeLeaving: () => askBeforeLeaving(grid),
     makeReadOnly: () => {
       readOnly = true;

@@ -4,7 +4,6 @@ import type { StarterSheet } from '../../../src/sheets/sheet.js';
 import { languageOf, type Texts } from '../../texts/texts.js';
 import type { Left } from '../calculation/elsewhere.js';
 import { type IWorkbookData, LifecycleService, LifecycleStages } from '../engine/core.js';
-import { SetFormulaCalculationNotificationMutation } from '../engine/formula.js';
 import { keepRulesOfEmptiedCells } from '../engine/mends/clearing.js';
 import { takeCompletionsOnPurpose } from '../engine/mends/completion.js';
 import { mendMarkup } from '../engine/mends/markup.js';
@@ -14,7 +13,7 @@ import { loadLocale } from '../engine/words/locale.js';
 import { notationOf } from '../entry/notation.js';
 import { answers } from '../formula/cellError.js';
 import { growToTypedAddress } from './addressBox.js';
-import { bootGrid, type Grid } from './boot.js';
+import { bootGrid } from './boot.js';
 import { leaveGoingSheet } from './goingSheet.js';
 import { markMoves } from './kept.js';
 import { addKeys } from './keys.js';
@@ -53,18 +52,6 @@ async function builtMetadata(language: string): Promise<Metadata> {
   const response = await fetch(name);
   if (!response.ok) throw new Error(`${name} could not be read (${response.status}).`);
   return response.json();
-}
-
-/** The end of the first calculation, or of waiting for it. */
-function firstCalculation(grid: Grid): Promise<void> {
-  return new Promise((resolve) => {
-    const watching = workbookOf(grid).onCommandExecuted(({ id, params }) => {
-      const { functionsExecutedState: state } = (params ?? {}) as { functionsExecutedState?: number };
-      if (id !== SetFormulaCalculationNotificationMutation.id || state === undefined) return;
-      watching.dispose();
-      resolve();
-    });
-  });
 }
 
 const addressOf = ({ row, column }: CellPlace) => address(row, column);
@@ -111,7 +98,6 @@ export async function startGrid({
     });
   const grid = bootGrid({ container, data, functions, locale, darkMode: dark().matches, calculates, left });
   const about = (place: CellPlace, message: string) => untilWritten(grid, place, tell(message));
-  const calculated = calculates ? firstCalculation(grid) : Promise.resolve();
   if (!saved) completeStarter(grid, workbookOf(grid).getActiveSheet(), starter);
   if (writing.notation.decimal === ',') workbookOf(grid).setNumfmtLocal(numberLocale(language));
   readTyping(grid, writing, {
@@ -132,7 +118,7 @@ export async function startGrid({
   // Earlier it would take keys for a cell that cannot be seen or chosen yet.
   await servicesOf(grid.univer).get(LifecycleService).onStage(LifecycleStages.Rendered);
   forgetSteps(grid);
-  const workbook = openedWorkbook(grid, container, calculated, grid.calculation, language);
+  const workbook = openedWorkbook(grid, container, grid.calculation, language);
   const use = (work: (tools: Tools) => void) => () =>
     void workbook.tools().then(work, () => tell(words.format.notLoaded));
   addKeys(grid, container, language, {

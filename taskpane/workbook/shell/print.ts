@@ -1,3 +1,4 @@
+import type { Texts } from '../../texts/texts.js';
 import type { PrintedCell, PrintedRow, PrintedSheet } from '../grid/pageOfSheet.js';
 
 /** Sheets wider than this, in pixels, are printed on the long side of the paper. */
@@ -58,7 +59,11 @@ function tableOf({ widths, titles, parts }: PrintedSheet): HTMLElement {
 }
 
 /** Puts the shown sheet into the page for as long as it is printed, whichever way that is asked for. */
-export function printSheet(read: () => PrintedSheet | undefined, language: string): void {
+export function printSheet(
+  read: () => (PrintedSheet & { readonly upToDate: boolean }) | undefined,
+  words: Texts['workbook'],
+  language: string,
+): void {
   const title = document.title;
   const clear = () => {
     for (const old of document.querySelectorAll(`.${CLASS}`)) old.remove();
@@ -73,7 +78,8 @@ export function printSheet(read: () => PrintedSheet | undefined, language: strin
       'p',
       `${sheet.name} · ${now.toLocaleString(language, { dateStyle: 'long', timeStyle: 'short' })}`,
     );
-    const section = make('section', caption, tableOf(sheet));
+    const early = sheet.upToDate ? [] : [make('p', words.printedEarly)];
+    const section = make('section', caption, ...early, tableOf(sheet));
     section.className = CLASS;
     section.dataset.wide = String(sheet.widths.reduce((sum, width) => sum + width, 0) > UPRIGHT);
     document.body.append(section);
