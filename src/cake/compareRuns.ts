@@ -1,5 +1,6 @@
 import { calculation } from '../core/calculation.js';
 import { plainNumber } from '../core/wording.js';
+import { mean } from '../numerics/sums.js';
 import { type Apart, apart, neededEach } from '../numerics/twoGroups.js';
 import {
   asLogarithm,
@@ -129,7 +130,6 @@ export const compareRuns = calculation({
     const counts = { first: first.length, second: second.length };
     const single = [one, other].find((group) => group.figures.length < 2);
     if (single !== undefined) {
-      const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
       return {
         ...NOTHING,
         ...counts,

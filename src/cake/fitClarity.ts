@@ -4,7 +4,9 @@ import { scaled } from '../errors/estimate.js';
 import { POINTS_METHOD, pointsTold, STUDENT_SOURCE } from '../errors/points.js';
 import { boundary } from '../numerics/boundary.js';
 import { extent } from '../numerics/extent.js';
-import { fitPlane, oneSided, type Plane } from '../numerics/plane.js';
+import { fitPlane, type Plane } from '../numerics/plane.js';
+import { oneSided } from '../numerics/student.js';
+import { mean } from '../numerics/sums.js';
 import { bodyFeed, haze } from '../quantities.js';
 import { flux } from './inputs.js';
 
@@ -106,7 +108,7 @@ export const fitClarity = calculation({
   compute: ({ doses, hazes, limit, fluxes, flux, certainty }) => {
     const differ = fluxes !== undefined && extent(fluxes).span > 0;
     const logFluxes = fluxes?.map(Math.log);
-    const meanFlux = (logFluxes?.reduce((sum, one) => sum + one, 0) ?? 0) / doses.length;
+    const meanFlux = logFluxes ? mean(logFluxes) : 0;
     const offFlux = differ && flux !== undefined ? Math.log(flux) - meanFlux : 0;
     const columns = [
       new Float64Array(doses.length).fill(1),

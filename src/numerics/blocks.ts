@@ -1,4 +1,6 @@
+import { orderOf } from './order.js';
 import { scatterAlong } from './scatter.js';
+import { total } from './sums.js';
 
 /** What a fit leaves of one log, reading by reading. */
 export interface Left {
@@ -43,7 +45,7 @@ export function blocksOf(logs: readonly Left[]): readonly Blocks[] {
 }
 
 function joined(parts: readonly Float64Array[]): Float64Array {
-  const whole = new Float64Array(parts.reduce((sum, one) => sum + one.length, 0));
+  const whole = new Float64Array(total(parts, ({ length }) => length));
   let from = 0;
   for (const one of parts) {
     whole.set(one, from);
@@ -54,9 +56,7 @@ function joined(parts: readonly Float64Array[]): Float64Array {
 
 function oneLog({ places, residuals, design, weights }: Left, scatter: Float64Array): Blocks {
   const count = residuals.length;
-  const order = Uint32Array.from({ length: count }, (_, row) => row).sort(
-    (one, other) => (places[one] as number) - (places[other] as number) || one - other,
-  );
+  const order = orderOf(places);
   const blocks = Math.min(count, MOST);
   const ends = Array.from({ length: blocks + 1 }, (_, block) => Math.floor((block * count) / blocks));
   const sums = (values: Float64Array) =>

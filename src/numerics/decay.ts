@@ -1,7 +1,9 @@
 import { beyondRounding, extent } from './extent.js';
 import type { Moments, Uncertain } from './mixedErrors.js';
+import { orderOf } from './order.js';
 import { pointErrors } from './pointErrors.js';
 import { errorScale, figureWeights } from './spread.js';
+import { mean } from './sums.js';
 
 /** y = plateau + (start − plateau) e^(−rate x), fitted by least squares, with standard errors. */
 export interface Decay {
@@ -53,7 +55,7 @@ interface Trial {
 function trialAt(rate: number, x: Float64Array, y: ArrayLike<number>): Trial {
   const count = x.length;
   const bent = x.map((one) => -Math.expm1(-rate * one));
-  const meanBent = bent.reduce((sum, one) => sum + one, 0) / count;
+  const meanBent = mean(bent);
   let meanY = 0;
   for (let i = 0; i < count; i++) meanY += (y[i] as number) / count;
   let bb = 0;
@@ -100,7 +102,7 @@ function bestTrial(x: Float64Array, y: ArrayLike<number>): Trial | NoDecay {
 
 /** Whether y falls at every step of x: 4 points in a row do so by chance once in 24 times. */
 function fallsThroughout(x: Float64Array, y: ArrayLike<number>): boolean {
-  const order = [...x.keys()].sort((one, other) => (x[one] as number) - (x[other] as number));
+  const order = orderOf(x);
   return order.every((point, index) => index === 0 || (y[point] as number) < (y[order[index - 1] as number] as number));
 }
 

@@ -2,6 +2,7 @@ import type { Left } from './blocks.js';
 import type { Moments } from './mixedErrors.js';
 import type { ReadingErrors } from './readingErrors.js';
 import { studentQuantile } from './student.js';
+import { dot, total } from './sums.js';
 
 const CERTAINTY = 0.95;
 
@@ -10,15 +11,14 @@ const CERTAINTY = 0.95;
  * @returns undefined where no freedom is left.
  */
 export function independentErrors(logs: readonly Left[]): ReadingErrors | undefined {
-  const points = logs.reduce((sum, { residuals }) => sum + residuals.length, 0);
+  const points = total(logs, ({ residuals }) => residuals.length);
   const freedom = points - Math.max(...logs.map(({ design }) => design.length));
   if (!(freedom > 0)) return undefined;
-  const squares = logs.reduce((sum, { residuals }) => sum + residuals.reduce((own, one) => own + one * one, 0), 0);
+  const squares = total(logs, ({ residuals }) => dot(residuals, residuals));
   const moments = logs.map(
     ({ weights }): Moments =>
       (one, other) =>
-        (squares / freedom) *
-        (weights[one] as Float64Array).reduce((sum, at, row) => sum + at * (weights[other]?.[row] as number), 0),
+        (squares / freedom) * dot(weights[one] as Float64Array, weights[other] as Float64Array),
   );
   return {
     told: true,

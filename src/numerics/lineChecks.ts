@@ -3,6 +3,7 @@ import { independentErrors } from './independentErrors.js';
 import type { Line } from './line.js';
 import type { Moments } from './mixedErrors.js';
 import type { readingErrors } from './readingErrors.js';
+import { dot } from './sums.js';
 
 const heightAt = ({ intercept, slope }: Line, x: number): number => intercept + slope * x;
 
@@ -35,10 +36,10 @@ export function bend(
   const level = spreadX / count;
   const tilt = away.reduce((sum, one) => sum + one ** 3, 0) / spreadX;
   const curved = away.map((one) => one * one - level - tilt * one);
-  const square = curved.reduce((sum, one) => sum + one * one, 0);
+  const square = dot(curved, curved);
   if (!(square > 0)) return undefined;
   const left = Float64Array.from(y, (one, row) => one - heightAt(line, x[row] as number));
-  const coefficient = curved.reduce((sum, one, row) => sum + one * (left[row] as number), 0) / square;
+  const coefficient = dot(curved, left) / square;
   const sure = errors([
     {
       places: away,

@@ -1,5 +1,6 @@
 import type { Blocks } from './blocks.js';
 import { studentTails, tailQuantile } from './student.js';
+import { dot } from './sums.js';
 
 const CERTAINTY = 0.95;
 /** A case of less chance than this adds nothing that is seen. */
@@ -99,12 +100,6 @@ function seenWith(blocks: readonly Blocks[], correlation: number) {
   const unexplained = Math.max(squares, Number.MIN_VALUE);
   return { freedom, likelihood: likelihood - (freedom * Math.log(unexplained)) / 2, noise: unexplained / freedom };
 }
-
-const dot = (one: Float64Array, other: Float64Array): number => {
-  let sum = 0;
-  for (let i = 0; i < one.length; i++) sum += (one[i] as number) * (other[i] as number);
-  return sum;
-};
 
 function takeOff(from: Float64Array, along: Float64Array): void {
   const share = dot(from, along) / dot(along, along);

@@ -1,10 +1,10 @@
 import { figureWeights } from './spread.js';
-import { studentQuantile } from './student.js';
+import { dot, spreadOf } from './sums.js';
 
 /** A column whose own part is a smaller share of it than one in so many is told apart from the others by rounding alone. */
 const TOLD_APART = 1e8;
 
-const norm = (values: Float64Array): number => Math.sqrt(values.reduce((sum, one) => sum + one * one, 0));
+const norm = (values: Float64Array): number => Math.sqrt(dot(values, values));
 
 /** A linear fit of y on several columns, with what its errors need. */
 export interface Plane {
@@ -26,16 +26,13 @@ export function fitPlane(columns: readonly Float64Array[], y: Float64Array): Pla
   const unit = (index: number) => columns.map((_, column) => (column === index ? 1 : 0));
   const weights = columns.map((_, index) => weigh(unit(index)));
   if (weights.some((one, index) => !(norm(one) * norm(columns[index] as Float64Array) < TOLD_APART))) return undefined;
-  const dot = (one: Float64Array, other: Float64Array) =>
-    one.reduce((sum, value, row) => sum + value * (other[row] as number), 0);
   const coefficients = weights.map((one) => dot(one, y));
   const residuals = y.map((one, row) =>
     coefficients.reduce((left, coefficient, column) => left - coefficient * (columns[column]?.[row] as number), one),
   );
   const freedom = y.length - columns.length;
   const squares = dot(residuals, residuals);
-  const mean = y.reduce((sum, one) => sum + one, 0) / y.length;
-  const spread = y.reduce((sum, one) => sum + (one - mean) ** 2, 0);
+  const spread = spreadOf(y);
   return {
     coefficients,
     freedom,
@@ -44,6 +41,3 @@ export function fitPlane(columns: readonly Float64Array[], y: Float64Array): Pla
     scale: (gradient) => norm(weigh(gradient)),
   };
 }
-
-/** How many standard errors to one side hold the truth with this chance. */
-export const oneSided = (chance: number, freedom: number): number => studentQuantile(2 * chance - 1, freedom);

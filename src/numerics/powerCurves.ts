@@ -2,6 +2,7 @@ import type { Left } from './blocks.js';
 import { beyondRounding, extent } from './extent.js';
 import type { Moments } from './mixedErrors.js';
 import { type ReadingErrors, readingErrors } from './readingErrors.js';
+import { dot, mean as meanOf, spreadOf, total } from './sums.js';
 
 /** The points of one run. */
 export interface Points {
@@ -90,7 +91,6 @@ function trialOf({ x, y }: Points, largest: number, power: number): Trial {
   const count = x.length;
   const shape = x.map((one) => (one / largest) ** power);
   const change = shape.map((one, i) => (one === 0 ? 0 : one * Math.log((x[i] as number) / largest)));
-  const meanOf = (values: Float64Array) => values.reduce((sum, one) => sum + one, 0) / count;
   const [mean, meanChange, meanY] = [meanOf(shape), meanOf(change), meanOf(y)];
   const away = shape.map((one) => one - mean);
   const turned = change.map((one) => one - meanChange);
@@ -114,14 +114,6 @@ function trialOf({ x, y }: Points, largest: number, power: number): Trial {
     changes: dot(turned, turned),
   };
 }
-
-const dot = (one: Float64Array, other: Float64Array): number => {
-  let sum = 0;
-  for (let i = 0; i < one.length; i++) sum += (one[i] as number) * (other[i] as number);
-  return sum;
-};
-
-const total = <T>(list: readonly T[], of: (one: T) => number): number => list.reduce((sum, one) => sum + of(one), 0);
 
 /** Fits all runs without any start value: tries powers between both ends, then halves the bracket of the turning point. */
 export function fitPowerCurves(runs: readonly Points[], [least, most]: readonly [number, number]): PowerCurves {
@@ -170,10 +162,7 @@ function describe(
       ],
     };
   });
-  const spread = total(runs, ({ y }) => {
-    const mean = y.reduce((sum, one) => sum + one, 0) / y.length;
-    return y.reduce((sum, one) => sum + (one - mean) ** 2, 0);
-  });
+  const spread = total(runs, ({ y }) => spreadOf(y));
   return {
     power,
     curves,

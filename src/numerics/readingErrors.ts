@@ -1,5 +1,6 @@
 import { blocksOf, type Left } from './blocks.js';
 import { type FitErrors, mixedErrors } from './mixedErrors.js';
+import { total } from './sums.js';
 
 /** Autocorrelations from one stretch of a log to the next that are looked through. */
 const CORRELATIONS = [
@@ -13,8 +14,8 @@ const BEFORE = (() => {
     const [before, after] = [CORRELATIONS[index - 1] ?? one, CORRELATIONS[index + 1] ?? one];
     return ((after - before) / 2) * (1 - one) ** 0.2;
   });
-  const total = some.reduce((sum, one) => sum + one, 0);
-  return some.map((one, index) => ((1 - NONE) * one) / total + (index === 0 ? NONE : 0));
+  const all = total(some, (one) => one);
+  return some.map((one, index) => ((1 - NONE) * one) / all + (index === 0 ? NONE : 0));
 })();
 
 /** With less freedom nobody can tell how readings hang together: some two dozen readings of a log. */
@@ -44,8 +45,6 @@ export function readingErrors(logs: readonly Left[]): ReadingErrors | undefined 
     autocorrelation: total(blocks, (one) => one.neighbours) / total(blocks, (one) => one.squares),
   };
 }
-
-const total = <T>(list: readonly T[], of: (one: T) => number): number => list.reduce((sum, one) => sum + of(one), 0);
 
 /** A curve through every reading. */
 const NO_ERROR: ReadingErrors = {

@@ -1,7 +1,9 @@
 import { beyondRounding, extent } from './extent.js';
 import type { Moments, Uncertain } from './mixedErrors.js';
+import { orderOf } from './order.js';
 import { quantile } from './quantile.js';
 import { type ReadingErrors, readingErrors } from './readingErrors.js';
+import { dot, mean } from './sums.js';
 
 /** A reading is far off from so many standard deviations on, as good readings have them. */
 const CLIP = 3;
@@ -21,9 +23,7 @@ export interface RobustSlope {
 
 /** Residuals in which those further off than so much are replaced by what stands between their neighbours. */
 function bridged(x: Float64Array, residuals: Float64Array, far: number): Float64Array {
-  const order = Uint32Array.from(x, (_, row) => row).sort(
-    (one, other) => (x[one] as number) - (x[other] as number) || one - other,
-  );
+  const order = orderOf(x);
   const good = order.filter((row) => Math.abs(residuals[row] as number) <= far);
   const bridge = Float64Array.from(residuals);
   let passed = 0;
@@ -48,9 +48,9 @@ export function robustErrors(slope: number, x: Float64Array, y: Float64Array): R
   const far = CLIP * DEVIATIONS * median(residuals.map(Math.abs));
   const wild = residuals.filter((one) => Math.abs(one) > far).length;
   const kept = 1 - wild / x.length;
-  const meanX = x.reduce((sum, one) => sum + one, 0) / x.length;
+  const meanX = mean(x);
   const away = x.map((one) => one - meanX);
-  const spread = away.reduce((sum, one) => sum + one * one, 0);
+  const spread = dot(away, away);
   const errors = readingErrors([
     {
       places: x,

@@ -1,3 +1,5 @@
+import { mean } from './sums.js';
+
 /** A line through the sizes of residuals is looked for so often, each time weighted by the last one. */
 const ROUNDS = 3;
 /** Nowhere is the scatter taken for less than this share of its mean. */
@@ -12,15 +14,15 @@ const CLEAR = 2;
 export function scatterAlong(residuals: Float64Array, places: Float64Array): Float64Array {
   const count = residuals.length;
   const sizes = residuals.map(Math.abs);
-  const mean = sizes.reduce((sum, one) => sum + one, 0) / count;
-  const even = new Float64Array(count).fill(mean);
+  const usual = mean(sizes);
+  const even = new Float64Array(count).fill(usual);
   let scatter = even;
   let clear = 0;
-  for (let round = 0; round < ROUNDS && mean > 0; round++) {
+  for (let round = 0; round < ROUNDS && usual > 0; round++) {
     const { slope, height, middle, squares, weighed } = weightedLine(places, sizes, scatter);
     if (!(weighed > 0)) return even;
     clear = (slope ** 2 * weighed * (count - 2)) / squares;
-    scatter = places.map((place) => Math.max(height + slope * (place - middle), LEAST * mean));
+    scatter = places.map((place) => Math.max(height + slope * (place - middle), LEAST * usual));
   }
   return clear > CLEAR ? scatter : even;
 }

@@ -1,48 +1,4 @@
-/** Coefficients of Lanczos’ series for g = 7, nine terms. */
-const LANCZOS = [
-  0.999_999_999_999_809_93, 676.520_368_121_885_1, -1259.139_216_722_402_8, 771.323_428_777_653_13,
-  -176.615_029_162_140_59, 12.507_343_278_686_905, -0.138_571_095_265_720_12, 9.984_369_578_019_571_6e-6,
-  1.505_632_735_149_311_6e-7,
-] as const;
-
-/** ln Γ(x) for x ≥ ½. */
-function logGamma(x: number): number {
-  const sum = LANCZOS.reduce((whole, term, index) => whole + (index === 0 ? term : term / (x - 1 + index)), 0);
-  const t = x + 6.5;
-  return Math.log(2 * Math.PI) / 2 + (x - 0.5) * Math.log(t) - t + Math.log(sum);
-}
-
-const TINY = 1e-300;
-const LEAST_STEP = 1e-16;
-const MOST_STEPS = 10_000;
-
-/** The continued fraction of the incomplete beta function, by Lentz’s way. */
-function betaFraction(a: number, b: number, x: number): number {
-  const away = (value: number) => (Math.abs(value) < TINY ? TINY : value);
-  let c = 1;
-  let d = 1 / away(1 - ((a + b) * x) / (a + 1));
-  let fraction = d;
-  for (let m = 1; m < MOST_STEPS; m++) {
-    for (const term of [
-      (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m)),
-      (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1)),
-    ]) {
-      d = 1 / away(1 + term * d);
-      c = away(1 + term / c);
-      fraction *= c * d;
-    }
-    if (Math.abs(c * d - 1) < LEAST_STEP) break;
-  }
-  return fraction;
-}
-
-/** The regularised incomplete beta function. `y` is 1 − x, given apart so that no digits are lost. */
-function beta(a: number, b: number, x: number, y: number): number {
-  if (x <= 0) return 0;
-  if (y <= 0) return 1;
-  const front = Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log(y));
-  return x < (a + 1) / (a + b + 2) ? (front * betaFraction(a, b, x)) / a : 1 - (front * betaFraction(b, a, y)) / b;
-}
+import { beta } from './beta.js';
 
 /** Beyond so many degrees of freedom a normal distribution serves to nine digits; the fraction would take long. */
 const NORMAL = 1e9;
@@ -71,3 +27,6 @@ export function tailQuantile(tails: (t: number) => number, share: number): numbe
 /** How many standard errors to either side hold the truth in this share of cases: Student’s t, both sides. */
 export const studentQuantile = (share: number, freedom: number): number =>
   tailQuantile((t) => studentTails(t, freedom), 1 - share);
+
+/** How many standard errors to one side hold the truth with this chance. */
+export const oneSided = (chance: number, freedom: number): number => studentQuantile(2 * chance - 1, freedom);

@@ -1,4 +1,5 @@
-import { studentQuantile, studentTails } from './student.js';
+import { oneSided, studentQuantile, studentTails } from './student.js';
+import { mean, spreadOf } from './sums.js';
 
 const CERTAINTY = 0.95;
 
@@ -14,18 +15,11 @@ export interface Apart {
   readonly chance: number;
 }
 
-const mean = (values: readonly number[]): number => values.reduce((sum, one) => sum + one, 0) / values.length;
-
-const squares = (values: readonly number[]): number => {
-  const middle = mean(values);
-  return values.reduce((sum, one) => sum + (one - middle) ** 2, 0);
-};
-
 /** Student's comparison of two groups; at least three figures in all. */
 export function apart(first: readonly number[], second: readonly number[]): Apart {
   const difference = mean(second) - mean(first);
   const freedom = first.length + second.length - 2;
-  const scatter = Math.sqrt((squares(first) + squares(second)) / freedom);
+  const scatter = Math.sqrt((spreadOf(first) + spreadOf(second)) / freedom);
   const error = scatter * Math.sqrt(1 / first.length + 1 / second.length);
   const chance = error > 0 ? studentTails(difference / error, freedom) : difference === 0 ? 1 : 0;
   return { difference, scatter, reach: error * studentQuantile(CERTAINTY, freedom), chance };
@@ -35,7 +29,7 @@ export function apart(first: readonly number[], second: readonly number[]): Apar
 export function visible(each: number, scatter: number, seeing: number): number {
   const freedom = 2 * each - 2;
   // Seen in so many of all cases: one side of the distribution only.
-  const beyond = studentQuantile(2 * seeing - 1, freedom);
+  const beyond = oneSided(seeing, freedom);
   return (studentQuantile(CERTAINTY, freedom) + beyond) * scatter * Math.sqrt(2 / each);
 }
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { dosing } from '../../src/sheets/dosing.js';
 import { starterSheets } from '../../src/sheets/index.js';
 import { en } from '../../taskpane/texts/en.js';
-import { dateNotationOf, readMoment, serialOf } from '../../taskpane/workbook/entry/date.js';
+import { dateNotationOf, dayOf, readMoment } from '../../taskpane/workbook/entry/date.js';
 import { readEntry } from '../../taskpane/workbook/entry/entry.js';
 import { notationOf } from '../../taskpane/workbook/entry/notation.js';
 import {
@@ -29,7 +29,7 @@ describe('dates and times that are typed', () => {
     [2025, 2, 29, undefined],
     [2025, 13, 1, undefined],
   ])('are counted as worksheets do: %d-%d-%d', (year, month, day, serial) => {
-    expect(serialOf(year, month, day)).toBe(serial);
+    expect(dayOf(year, month, day)).toBe(serial);
   });
 
   it.each([
@@ -39,8 +39,8 @@ describe('dates and times that are typed', () => {
     ['de-DE', '27/11/2026', 46353, 'dd.mm.yyyy'],
     ['en-GB', '27/11/2026', 46353, 'dd/mm/yyyy'],
     ['en-US', '11/27/2026', 46353, 'mm/dd/yyyy'],
-    ['en-US', '3/4', serialOf(2026, 3, 4), 'mm/dd/yyyy'],
-    ['en-GB', '3/4', serialOf(2026, 4, 3), 'dd/mm/yyyy'],
+    ['en-US', '3/4', dayOf(2026, 3, 4), 'mm/dd/yyyy'],
+    ['en-GB', '3/4', dayOf(2026, 4, 3), 'dd/mm/yyyy'],
     ['en-GB', '2026-11-27', 46353, 'yyyy-mm-dd'],
     ['de-DE', '2026-11-27T12:00:00Z', 46353.5, 'yyyy-mm-dd hh:mm:ss'],
     ['de-DE', '27.11.2026 06:00', 46353.25, 'dd.mm.yyyy hh:mm'],

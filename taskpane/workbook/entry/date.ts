@@ -1,15 +1,14 @@
-const DAY = 86_400_000;
-/** Day 0 of worksheets: the last of February 1900, which never was, is counted as their day 60. */
-const ZERO = Date.UTC(1899, 11, 30);
+import { FIRST_OF_MARCH_1900, LATEST, serialOf } from '../formula/serialDate.js';
+
 /** Two digits of a year up to this one belong to the present century (common practice, no source). */
 const PIVOT = 29;
 
 /** A day as a worksheet counts it; undefined where the calendar has none, and before March 1900. */
-export function serialOf(year: number, month: number, day: number): number | undefined {
+export function dayOf(year: number, month: number, day: number): number | undefined {
   const date = new Date(Date.UTC(year, month - 1, day));
   if (date.getUTCFullYear() !== year || date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day) return undefined;
-  const serial = (date.getTime() - ZERO) / DAY;
-  return serial > 60 && year < 10_000 ? serial : undefined;
+  const serial = serialOf(date.getTime());
+  return serial >= FIRST_OF_MARCH_1900 && serial <= LATEST ? serial : undefined;
 }
 
 /** How a language writes a date: its order, and the marks between its parts. */
@@ -61,7 +60,7 @@ const fullYear = (year: string): number => {
 function readDay(text: string, { order, mark, pattern }: DateNotation, now: Date): Moment | undefined {
   const iso = ISO.exec(text);
   if (iso) {
-    const value = serialOf(Number(iso[1]), Number(iso[2]), Number(iso[3]));
+    const value = dayOf(Number(iso[1]), Number(iso[2]), Number(iso[3]));
     return value === undefined ? undefined : { value, format: 'yyyy-mm-dd' };
   }
   // With points a day without its year ends in one, as 3.4. does; 3.4 may be a number.
@@ -72,7 +71,7 @@ function readDay(text: string, { order, mark, pattern }: DateNotation, now: Date
   if (!match) return undefined;
   const [first, second] = [Number(match[1]), Number(match[2])];
   const [day, month] = order === 'mdy' ? [second, first] : [first, second];
-  const value = serialOf(match[3] ? fullYear(match[3]) : now.getFullYear(), month, day);
+  const value = dayOf(match[3] ? fullYear(match[3]) : now.getFullYear(), month, day);
   return value === undefined ? undefined : { value, format: pattern };
 }
 

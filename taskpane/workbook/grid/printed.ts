@@ -1,4 +1,4 @@
-import { a1 } from '../../host/a1.js';
+import { columnLetters } from '../../host/a1.js';
 import type { ICellData, IObjectMatrixPrimitiveType, IRange, IWorksheetData } from '../engine/core.js';
 import { deserializeRangeWithSheet } from '../engine/formula.js';
 import type { PageSetup } from '../xlsx/pageSetup.js';
@@ -62,8 +62,6 @@ function markedRanges(cellData: Matrix): ReadonlyMap<string, IRange> {
   return found;
 }
 
-const lettersOf = (column: number): string => a1(0, column).slice(0, -1);
-
 /** The set-up of a sheet's print with what is printed and repeated as it stands now; what was deleted is gone. */
 export function printedNow(page: PageSetup, cellData: Matrix): PageSetup {
   const { areas: _, rows: __, columns: ___, ...rest } = page;
@@ -77,6 +75,6 @@ export function printedNow(page: PageSetup, cellData: Matrix): PageSetup {
     ...rest,
     ...(areas.length > 0 ? { areas } : {}),
     ...(rows ? { rows: `${rows.startRow + 1}:${rows.endRow + 1}` } : {}),
-    ...(columns ? { columns: `${lettersOf(columns.startColumn)}:${lettersOf(columns.endColumn)}` } : {}),
+    ...(columns ? { columns: `${columnLetters(columns.startColumn)}:${columnLetters(columns.endColumn)}` } : {}),
   };
 }

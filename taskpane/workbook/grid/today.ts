@@ -1,6 +1,6 @@
 import { CellValueType, type ICellData } from '../engine/core.js';
 import type { FRange } from '../engine/facade.js';
-import { serialOf } from '../entry/date.js';
+import { dayOf } from '../entry/date.js';
 import { kindOf, patternNotation } from './numberPattern.js';
 
 /** The present day as a cell keeps it, in the cell's own format of dates where it has one. */
@@ -9,7 +9,7 @@ export function today(cell: FRange, language: string): ICellData {
   const style = cell.getCellStyleData('cell') ?? {};
   const pattern = kindOf(style.n?.pattern) === 'date' ? style.n?.pattern : undefined;
   return {
-    v: serialOf(now.getFullYear(), now.getMonth() + 1, now.getDate()) as number,
+    v: dayOf(now.getFullYear(), now.getMonth() + 1, now.getDate()) as number,
     t: CellValueType.NUMBER,
     f: null,
     si: null,

@@ -5,21 +5,8 @@ import {
   ErrorValueObject,
   NumberValueObject,
 } from '../../engine/formula.js';
+import { dateOf, LATEST, serialOf } from '../serialDate.js';
 import { elementwise } from './elementwise.js';
-
-export const DAY = 86_400_000;
-/** The day 0 of dates from March 1900 on; before, the calendar of spreadsheets has a day less. */
-const ZERO = Date.UTC(1899, 11, 30);
-const FIRST_OF_MARCH_1900 = 61;
-const LATEST = 2_958_465;
-
-export const dateOf = (serial: number): Date =>
-  new Date(ZERO + (Math.trunc(serial) + (serial < FIRST_OF_MARCH_1900 ? 1 : 0)) * DAY);
-
-function serialOf(time: number): number {
-  const serial = (time - ZERO) / DAY;
-  return serial < FIRST_OF_MARCH_1900 ? serial - 1 : serial;
-}
 
 function moved(start: number, months: number): number {
   const date = dateOf(start);

@@ -5,7 +5,7 @@ import {
   ErrorValueObject,
   NumberValueObject,
 } from '../../engine/formula.js';
-import { DAY, dateOf } from './edate.js';
+import { DAY, dateOf } from '../serialDate.js';
 import { elementwise } from './elementwise.js';
 
 /** The week that a day's Thursday is in, counted in that Thursday's year: ISO 8601. */
