@@ -22,7 +22,7 @@ export const volumeLog = {
   source: SLIPS,
 } as const;
 
-export const solidsToCake = {
+const solidsToCake = {
   kind: 'number',
   label: 'Solids to the cake',
   unit: 'g/hL',

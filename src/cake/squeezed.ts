@@ -48,7 +48,7 @@ export interface Squeezed {
   readonly reached: number;
 }
 
-export interface SqueezedRuns {
+interface SqueezedRuns {
   readonly exponent: Estimate;
   readonly runs: readonly Squeezed[];
   readonly deviation: number | undefined;

@@ -14,7 +14,7 @@ const EFFICIENCY = 3 / Math.PI;
 
 const median = (values: Float64Array): number => quantile(Float64Array.from(values).sort(), 0.5);
 
-export interface RobustSlope {
+interface RobustSlope {
   readonly errors: ReadingErrors | undefined;
   readonly slope: Uncertain | undefined;
   /** Readings far off. */

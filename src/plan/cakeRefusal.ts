@@ -15,7 +15,7 @@ export const labelsInWords = (keys: readonly (keyof typeof PLAN)[]): string =>
 export const planRefusal = (plan: PlanValues): PlanRefusal | undefined => cakeRefusal(plan) ?? startRefusal(plan);
 
 /** How much a precoat adds to the start is known by its permeability alone. */
-export function startRefusal(plan: PlanValues): PlanRefusal | undefined {
+function startRefusal(plan: PlanValues): PlanRefusal | undefined {
   if (!((plan.startPrecoat ?? 0) > 0) || plan.aidPermeability !== undefined) return undefined;
   const sentence =
     'Start read at precoat needs Aid permeability, which tells what a precoat adds to the start: give it, or leave Start read at precoat blank.';

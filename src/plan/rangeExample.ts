@@ -21,3 +21,11 @@ export const RANGE_EXAMPLE = {
     high: examplePlan({ ...SHARED.high, ...SWAP, stabiliserDose: 54, bodyFeed: 65, stabiliserPrice: 3 }),
   },
 } as const;
+
+/** Both plans with both their ends, column by column. */
+export const SWAP_EXAMPLE = {
+  presentLow: RANGE_EXAMPLE.present.low,
+  presentHigh: RANGE_EXAMPLE.present.high,
+  proposedLow: RANGE_EXAMPLE.proposed.low,
+  proposedHigh: RANGE_EXAMPLE.proposed.high,
+};

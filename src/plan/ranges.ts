@@ -1,6 +1,6 @@
 import type { PlanLabel, PlanValues } from '../core/input.js';
 import { fromSI, type Unit } from '../core/units.js';
-import { amount } from '../core/wording.js';
+import { amount, labelled } from '../core/wording.js';
 import { PLAN } from './table.js';
 
 export type Key = keyof typeof PLAN;
@@ -9,6 +9,9 @@ export type Key = keyof typeof PLAN;
 export const asGiven = (value: number, unit: Unit): string => amount(Number(fromSI(value, unit).toPrecision(12)), unit);
 
 export const labelOf = (key: Key): PlanLabel => PLAN[key];
+
+/** A label as an answer names it. */
+export const itemOf = (key: Key): string => labelled(PLAN[key].label, PLAN[key].unit);
 
 /** Labels of which 0 says "none" or "as another": no end of a range. */
 const ZERO_APART: readonly Key[] = [

@@ -130,7 +130,7 @@ function volumeHolding(
 }
 
 /** Flow after so much beer, m³/s. */
-export const flowAfter = (run: Run, volume: number): number =>
+const flowAfter = (run: Run, volume: number): number =>
   run.plan.flow *
   (volume > run.full ? shareHolding(run.plan.pressureLimit, run.start, flatAfter(run, volume), run.flowing) : 1);
 

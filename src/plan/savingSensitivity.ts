@@ -1,41 +1,29 @@
 import { calculation } from '../core/calculation.js';
 import { isNoAnswer } from '../core/evaluate.js';
 import type { NoAnswer } from '../core/output.js';
-import { toSI } from '../core/units.js';
-import { labelled } from '../core/wording.js';
 import { comparedRuns } from './comparedPlans.js';
 import { costOf } from './cost.js';
 import { planColumns, YEAR_GROUPS, type YearPlan } from './input.js';
-import { RANGE_EXAMPLE } from './rangeExample.js';
-import { type Key, labelOf, middleOf, variedKeys } from './ranges.js';
+import { SWAP_EXAMPLE } from './rangeExample.js';
+import { itemOf, type Key, variedKeys } from './ranges.js';
 import { MIX_SOURCES } from './sources.js';
 import { endsOf, SPREAD_COLUMNS, spreadRefusal } from './spreadEnds.js';
+import { type End, middlePlan, noMiddle, swing, swingColumns, widestFirst } from './swings.js';
 
 interface Plans {
   readonly present: YearPlan;
   readonly proposed: YearPlan;
 }
 
-type Ends = { readonly low: YearPlan; readonly high: YearPlan };
+type Ends = Readonly<Record<End, YearPlan>>;
 type Side = keyof Plans;
 
 const SIDES: readonly Side[] = ['present', 'proposed'];
-/** Savings that differ by less than this share of the cost differ by rounding only. */
-const SAME = 1e-12;
-
 const savedBy = (plans: Plans): number | NoAnswer => {
   const runs = comparedRuns(plans);
   if (isNoAnswer(runs)) return runs;
   return (costOf(plans.present, runs.present) - costOf(plans.proposed, runs.proposed)) * plans.present.yearVolume;
 };
-
-function middle({ low, high }: Ends): YearPlan {
-  const keys = variedKeys({ low, high }) as readonly (Key & keyof YearPlan)[];
-  return {
-    ...low,
-    ...Object.fromEntries(keys.map((key) => [key, middleOf(key, low[key] as number, high[key] as number)])),
-  };
-}
 
 /** A label with the same ends in both plans is one quantity; with others it is one of each plan’s own. */
 function quantitiesOf(
@@ -73,61 +61,32 @@ export const savingSensitivity = calculation({
   cautions: ['dust'],
   example: {
     given: {
-      labels: {
-        presentLow: RANGE_EXAMPLE.present.low,
-        presentHigh: RANGE_EXAMPLE.present.high,
-        proposedLow: RANGE_EXAMPLE.proposed.low,
-        proposedHigh: RANGE_EXAMPLE.proposed.high,
-      },
+      labels: SWAP_EXAMPLE,
     },
     result: { rows: 6 },
   },
   refuse: ({ labels }) => spreadRefusal(labels),
   compute: ({ labels }) => {
     const ends = endsOf(labels);
-    const plans = { present: middle(ends.present), proposed: middle(ends.proposed) };
+    const plans = { present: middlePlan(ends.present), proposed: middlePlan(ends.proposed) };
     const between = savedBy(plans);
-    if (isNoAnswer(between)) return { none: `With every label in the middle of its ends: ${between.none}` };
+    if (isNoAnswer(between)) return noMiddle(between);
     const runs = comparedRuns(plans);
     const scale = isNoAnswer(runs) ? 0 : costOf(plans.present, runs.present) * plans.present.yearVolume;
-    const rows = quantitiesOf(ends).map(([key, sides]) => {
-      const at = (end: 'low' | 'high'): number | undefined => {
-        const moved = Object.fromEntries(
-          SIDES.map((side) => [
-            side,
-            sides.includes(side) ? { ...plans[side], [key]: ends[side][end][key] } : plans[side],
-          ]),
-        ) as unknown as Plans;
-        // The same beer is filtered either way: a volume that is not sure is one volume.
-        const saved = savedBy(moved);
-        return isNoAnswer(saved) ? undefined : saved;
+    const swings = quantitiesOf(ends).map(([key, sides]) => {
+      const at = (end: End) => {
+        const moved = sides.map((side) => [side, { ...plans[side], [key]: ends[side][end][key] }]);
+        return savedBy({ ...plans, ...Object.fromEntries(moved) });
       };
-      const [atLow, atHigh] = [at('low'), at('high')];
-      const missing = [
-        atLow === undefined ? 'No run at its low end.' : '',
-        atHigh === undefined ? 'No run at its high end.' : '',
-      ];
-      const width =
-        atLow === undefined || atHigh === undefined
-          ? Number.POSITIVE_INFINITY
-          : Math.max(atLow, between, atHigh) - Math.min(atLow, between, atHigh);
-      return {
-        width,
-        row: {
-          item: labelled(labelOf(key).label, labelOf(key).unit),
-          plan: sides.length === 2 ? 'both' : (NAMES[sides[0] as Side] ?? ''),
-          atLow,
-          atHigh,
-          change: atLow === undefined || atHigh === undefined ? undefined : atHigh - atLow,
-          remark: missing.filter((one) => one !== '').join(' '),
-        },
-      };
+      return { key, sides, ...swing(at, between) };
     });
-    const moving = rows.filter(({ width }) => width > SAME * Math.abs(scale));
-    moving.sort((one, other) => (one.width === other.width ? 0 : other.width - one.width));
     return [
-      ...moving.map(({ row }) => row),
-      { item: 'All in the middle', plan: '', atLow: between, atHigh: between, change: toSI(0, 'money'), remark: '' },
+      ...widestFirst(swings, scale).map(({ key, sides, ...one }) => ({
+        item: itemOf(key),
+        plan: sides.length === 2 ? 'both' : NAMES[sides[0] as Side],
+        ...swingColumns(one),
+      })),
+      { item: 'All in the middle', plan: '', atLow: between, atHigh: between, change: 0, remark: '' },
     ];
   },
 });

@@ -3,7 +3,7 @@ import { labelKey, labelRefusal } from '../core/planLabels.js';
 import { plainNumber } from '../core/wording.js';
 import { quantile } from '../numerics/quantile.js';
 import { planColumns, YEAR_GROUPS } from './input.js';
-import { RANGE_EXAMPLE } from './rangeExample.js';
+import { SWAP_EXAMPLE } from './rangeExample.js';
 import { sampleSavings } from './sampleSavings.js';
 import { samples, samplingRefusal, seed } from './sampling.js';
 import { MIX_SOURCES } from './sources.js';
@@ -62,12 +62,7 @@ export const savingSpread = calculation({
   cautions: ['dust'],
   example: {
     given: {
-      labels: {
-        presentLow: RANGE_EXAMPLE.present.low,
-        presentHigh: RANGE_EXAMPLE.present.high,
-        proposedLow: RANGE_EXAMPLE.proposed.low,
-        proposedHigh: RANGE_EXAMPLE.proposed.high,
-      },
+      labels: SWAP_EXAMPLE,
     },
     result: { withoutRun: 0 },
   },

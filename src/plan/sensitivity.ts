@@ -1,13 +1,12 @@
 import { calculation } from '../core/calculation.js';
 import { isNoAnswer } from '../core/evaluate.js';
 import { toSI } from '../core/units.js';
-import { labelled } from '../core/wording.js';
 import { COST_GROUPS, planColumns } from './input.js';
 import { variedMixRefusal } from './mixRefusal.js';
 import { RANGE_EXAMPLE } from './rangeExample.js';
-import { labelOf, rangesRefusal } from './ranges.js';
+import { itemOf, rangesRefusal } from './ranges.js';
 import { MIX_SOURCES } from './sources.js';
-import { type Swing, swingsOf } from './swings.js';
+import { swingColumns, swingsOf } from './swings.js';
 
 const COLUMNS = {
   low: { label: 'Low', help: 'A column of values beside the labels: the low end of each, or its one value.' },
@@ -15,19 +14,6 @@ const COLUMNS = {
 } as const;
 
 const NAMES = { low: COLUMNS.low.label, high: COLUMNS.high.label } as const;
-
-const noRun = ({ atLow, atHigh }: Swing): string =>
-  [atLow === undefined ? 'No run at its low end.' : '', atHigh === undefined ? 'No run at its high end.' : '']
-    .filter((text) => text !== '')
-    .join(' ');
-
-const swingRow = (swing: Swing) => ({
-  item: labelled(labelOf(swing.key).label, labelOf(swing.key).unit),
-  atLow: swing.atLow,
-  atHigh: swing.atHigh,
-  change: swing.atLow === undefined || swing.atHigh === undefined ? undefined : swing.atHigh - swing.atLow,
-  remark: noRun(swing),
-});
 
 export const sensitivity = calculation({
   id: 'SENSITIVITY',
@@ -55,7 +41,7 @@ export const sensitivity = calculation({
     if (isNoAnswer(found)) return found;
     const { swings, middle, idle } = found;
     return [
-      ...swings.map(swingRow),
+      ...swings.map((one) => ({ item: itemOf(one.key), ...swingColumns(one) })),
       { item: 'All in the middle', atLow: middle, atHigh: middle, change: 0, remark: '' },
       {
         item: 'Labels without effect, left out',

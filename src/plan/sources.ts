@@ -1,5 +1,5 @@
 /** Where the plan's physics comes from, and how far it may be trusted. */
-export const RUN_SOURCES = [
+const RUN_SOURCES = [
   'Cake filtration at constant flow by Darcy’s law: W. L. McCabe, J. C. Smith and P. Harriott, Unit Operations of Chemical Engineering, 5th edition, 1993, chapter 30 (edition and chapter from memory); flow through a cylinder’s wall integrated over its radius.',
   'A model: steady flow, solids that all stay on the filter, one density and one resistance through the whole cake. Resistance or permeabilities must come from your own logs; a clean powder’s rated permeability promises a rise about twenty times too low.',
 ] as const;

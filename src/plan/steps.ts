@@ -12,7 +12,7 @@ export interface Step {
 }
 
 /** Where a run stands at the end of a step, SI. */
-export interface Stepped {
+interface Stepped {
   /** Beer since the run began, m³. */
   readonly volume: number;
   readonly pressure: number;

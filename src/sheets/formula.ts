@@ -20,6 +20,3 @@ export const judgement = (cells: string, { id }: { readonly id: string }, label:
 
 /** How many figures of a range are not usual, in one call. `judged` answers with a verdict for each. */
 export const remarksIn = (judged: string): string => `=SUMPRODUCT(--(LEFT(${judged},5)<>"usual"))`;
-
-/** How many judgements in cells are not usual; where nothing was to be judged the cell is blank. */
-export const remarksAmong = (cells: string): string => `=SUMPRODUCT((${cells}<>"")*(LEFT(${cells},5)<>"usual"))`;

@@ -10,7 +10,7 @@ const END = 'The list ends here: insert rows above.';
 /** Stands for the number of the row until the end: a text that is the same in every row is made once. */
 const ROW_NUMBER = '#';
 
-export const topOf = (range: string): string => range.split(':')[0] as string;
+const topOf = (range: string): string => range.split(':')[0] as string;
 
 /** What is said of a cell of each row; only the row’s number differs. */
 const saidOf = (look: 'refused' | 'unusual', range: string, words: string): string =>

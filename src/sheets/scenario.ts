@@ -11,9 +11,6 @@ export const INVENTED_SCENARIO =
 export const HOW_TO_READ =
   'Framed cells on a light ground are inputs: put your own figures there, and in the column beside them where each comes from. Everything else is calculated; money is in whatever currency your sheet uses.';
 
-/** Powders by number and kind; none of them exists. */
-export const POWDERS = { aid: 'Aid A', present: 'Gel 65', proposed: 'Aid B' } as const;
-
 export const KIND_NOW = 'hydrogel';
 export const KIND_PROPOSED = 'adsorptive';
 

@@ -73,7 +73,7 @@ function restsOn(rows: Rows, judgements: Judgements, formula: string): readonly 
   return joined([...found.values()], others);
 }
 
-export const areasIn = (formula: string): readonly Area[] =>
+const areasIn = (formula: string): readonly Area[] =>
   (
     formula.replace(/"[^"]*"/g, '').match(/(?<![A-Z0-9.])\$?[A-Z]{1,2}\$?\d+(?::\$?[A-Z]{1,2}\$?\d+)?(?![\d(])/g) ?? []
   ).map(areaOf);
@@ -107,7 +107,7 @@ function soundnessOf(formula: string, ranges: readonly string[]): string {
 }
 
 /** The address that a judgement names. */
-export const namedIn = (judgement: string): string => `MID(${judgement},10,FIND(" ",${judgement}&" ",10)-10)`;
+const namedIn = (judgement: string): string => `MID(${judgement},10,FIND(" ",${judgement}&" ",10)-10)`;
 
 /** Shows an answer only while all that it rests on is sound; else it names the first cell that is not. */
 export function madeSound(

@@ -61,7 +61,7 @@ export function refusals(cell: string, { declared, label, mayBeBlank }: Asked): 
   ];
 }
 
-export function oddities(cell: string, { declared, label, mayBeBlank }: Asked): readonly Step[] {
+function oddities(cell: string, { declared, label, mayBeBlank }: Asked): readonly Step[] {
   if (isChoice(declared) || !declared.usual) return [];
   const [least, most] = declared.usual;
   const unless = mayBeBlank ? `(LEN(${cell})>0)*` : '';

@@ -32,7 +32,7 @@ export function dateNotationOf(locale: string): DateNotation {
   };
 }
 
-export interface Moment {
+interface Moment {
   /** Days, a part of one for the time. */
   readonly value: number;
   readonly format: string;

@@ -32,9 +32,13 @@ export function cellData({ text, number, formula, format, style, align }: Writte
   return look ? { ...content, s: look } : content;
 }
 
+/** The text of a cell whose letters have looks of their own. */
+export const richText = (cell: Nullable<ICellData>): string | undefined =>
+  cell?.p?.body?.dataStream.replace(/\r\n$/, '');
+
 /** A cell's content as the other parts of the page know it: the engine keeps logical values as 0 and 1. */
 export function contentOf(cell: Nullable<ICellData>): CellContent {
-  if (cell?.p) return cell.p.body?.dataStream.replace(/\r\n$/, '') ?? null;
+  if (cell?.p) return richText(cell) ?? null;
   if (cell?.v === null || cell?.v === undefined || cell.v === '') return null;
   if (cell.t === CellValueType.BOOLEAN) return Number(cell.v) === 1;
   if (cell.t === CellValueType.NUMBER) return Number(cell.v);

@@ -5,7 +5,7 @@ export const KINDS = ['general', 'number', 'percent', 'euro', 'dollar', 'date', 
 export type Kind = (typeof KINDS)[number];
 
 /** How a language writes what its number formats need. */
-export interface PatternNotation {
+interface PatternNotation {
   /** A day, month and year in the order of the language, such as `dd.mm.yyyy`. */
   readonly date: string;
   /** Whether the sign of a currency stands behind the number. */
@@ -21,11 +21,7 @@ export function patternNotation(language: string): PatternNotation {
 }
 
 /** A sum of money as the worksheet's own notation has it. */
-export const moneyPattern = (
-  sign: '€' | '$' | '£',
-  { signBehind }: Pick<PatternNotation, 'signBehind'>,
-  decimals = 2,
-) => {
+const moneyPattern = (sign: '€' | '$' | '£', { signBehind }: Pick<PatternNotation, 'signBehind'>, decimals = 2) => {
   const number = `#,##0${decimals > 0 ? `.${'0'.repeat(decimals)}` : ''}`;
   return signBehind ? `${number} "${sign}"` : `"${sign}"${number}`;
 };

@@ -1,6 +1,7 @@
 import type { Alignment, BookLook } from '../xlsx/bookLook.js';
 import { alignOfStyle, lookOfStyle } from './bookStyle.js';
 import type { Grid } from './boot.js';
+import { richText } from './cells.js';
 import { workbookOf } from './place.js';
 import { widely } from './widely.js';
 
@@ -48,7 +49,7 @@ export function pageOfSheet(grid: Grid): PrintedSheet {
   const cellAt = (row: number, column: number): PrintedCell => {
     const cell = sheet.getCell(row, column);
     const style = sheet.getComposedCellStyle(row, column);
-    const text = cell?.p?.body?.dataStream.replace(/\r\n$/, '') ?? (cell?.v == null ? '' : String(cell.v));
+    const text = richText(cell) ?? String(cell?.v ?? '');
     const number = typeof sheet.getCellRaw(row, column)?.v === 'number';
     return { text, look: lookOfStyle(style), align: alignOfStyle(style), number };
   };

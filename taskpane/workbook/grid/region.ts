@@ -2,7 +2,7 @@ import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
 import { activeCell, shownAt, workbookOf } from './place.js';
 
-export interface Region {
+interface Region {
   readonly top: number;
   readonly bottom: number;
   readonly left: number;

@@ -1,3 +1,4 @@
+import { within } from '../engine/within.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
 import { selectedRanges } from './format.js';
@@ -13,14 +14,10 @@ export interface Summary {
 }
 
 /** A cell that lies in two selected ranges counts once. */
-export function summaryOf(grid: Grid): Summary {
+function summaryOf(grid: Grid): Summary {
   const sheet = workbookOf(grid).getActiveSheet();
   const ranges = selectedRanges(grid).map((range) => range.getRange());
-  const isSelected = (row: number, column: number) =>
-    ranges.some(
-      ({ startRow, endRow, startColumn, endColumn }) =>
-        !(row < startRow || row > endRow || column < startColumn || column > endColumn),
-    );
+  const isSelected = (row: number, column: number) => ranges.some((range) => within(range, row, column));
   let [count, numbers, sum] = [0, 0, 0];
   const take = (cell: Parameters<typeof contentOf>[0]) => {
     const content = contentOf(cell);
@@ -51,8 +48,9 @@ export function watchSummary(grid: Grid, listener: (summary: Summary) => void): 
     grid,
     () => {
       const summary = summaryOf(grid);
-      if (JSON.stringify(summary) === last) return;
-      last = JSON.stringify(summary);
+      const now = JSON.stringify(summary);
+      if (now === last) return;
+      last = now;
       listener(summary);
     },
     { always: true },

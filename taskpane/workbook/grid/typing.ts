@@ -4,7 +4,7 @@ import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, SheetInterceptorService } from '../e
 import { readEntry } from '../entry/entry.js';
 import type { Writing } from '../entry/writing.js';
 import type { Grid } from './boot.js';
-import { hasFormula } from './cells.js';
+import { hasFormula, richText } from './cells.js';
 import { entryCell } from './entryCell.js';
 import { formulaAt } from './formulas.js';
 import { allDigits } from './shownNumber.js';
@@ -14,8 +14,7 @@ import { brokenRule, meantChoice } from './validation.js';
 /** Above every handler of the engine, which reads 5-10 as a date and every number as an English one. */
 const FIRST = 1000;
 
-const typedText = ({ f, p, v }: ICellData) =>
-  f ?? p?.body?.dataStream.replace(/\r\n$/, '') ?? (v == null ? '' : String(v));
+const typedText = (cell: ICellData) => cell.f ?? richText(cell) ?? String(cell.v ?? '');
 
 type Tell = (where: CellPlace, typed: string, message: string) => void;
 

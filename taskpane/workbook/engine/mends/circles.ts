@@ -8,6 +8,7 @@ import {
   LexerTreeBuilder,
 } from '../formula.js';
 import { servicesOf } from '../services.js';
+import { within } from '../within.js';
 import { beforeFirstCalculation } from './firstCalculation.js';
 import { groupsIn } from './groupsIn.js';
 import { ASKS_PLACE, rangesRead } from './readPlaces.js';
@@ -21,9 +22,6 @@ interface Generator {
   readonly _dependencyRTreeCacheForAddressFunction: { bulkSearch(place: Item): Set<number> };
   _checkIsCycleDependency(trees: Tree[]): boolean;
 }
-
-const has = ({ startRow, endRow, startColumn, endColumn }: IRange, { row, column }: Tree) =>
-  !(row < startRow || row > endRow || column < startColumn || column > endColumn);
 
 /** The place in one row or column that stands beside a formula. */
 const beside = (range: IRange, { row, column }: Tree): IRange => ({
@@ -53,7 +51,7 @@ export function markCircles(univer: Univer): void {
         // A sheet that is not there is taken for the formula's own by the engine.
         const sheet = sheetName ? book?.getSheetBySheetName(sheetName)?.getSheetId() : tree.subUnitId;
         const read = single ? beside(range, tree) : range;
-        return others.some((other) => other.subUnitId === sheet && has(read, other));
+        return others.some((other) => other.subUnitId === sheet && within(read, other.row, other.column));
       }) ?? true
     );
   }

@@ -14,6 +14,7 @@ import {
   SheetInterceptorService,
   SheetsSelectionsService,
 } from '../sheets.js';
+import { within } from '../within.js';
 
 interface Cleared {
   readonly unitId?: string;
@@ -45,10 +46,9 @@ export function keepRulesOfEmptiedCells(univer: Univer): void {
       if (!workbook || !sheet) return NOTHING;
       const cellValue: NonNullable<ISetRangeValuesMutationParams['cellValue']> = {};
       let found = false;
-      for (const { startRow, endRow, startColumn, endColumn } of ranges) {
+      for (const range of ranges) {
         sheet.getCellMatrix().forValue((row, column, cell: Nullable<{ custom?: unknown }>) => {
-          if (row < startRow || row > endRow || column < startColumn || column > endColumn) return;
-          if (!cell?.custom) return;
+          if (!within(range, row, column) || !cell?.custom) return;
           found = true;
           cellValue[row] = { ...cellValue[row], [column]: { custom: cell.custom } };
         });

@@ -14,7 +14,7 @@ export const ASKS_PLACE = new RegExp(
 );
 
 /** A range whose answers a formula reads; `single` where it reads the one beside it. */
-export interface ReadRange {
+interface ReadRange {
   readonly range: string;
   readonly single: boolean;
 }

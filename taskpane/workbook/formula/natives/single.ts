@@ -6,6 +6,7 @@ import {
   ErrorType,
   ErrorValueObject,
 } from '../../engine/formula.js';
+import { within } from '../../engine/within.js';
 
 interface Place {
   readonly row: number;
@@ -16,12 +17,11 @@ type Given = BaseValueObject | BaseReferenceObject;
 
 /** The place in one row or column that stands beside the formula; the cell itself where the range is one. */
 function beside(range: BaseReferenceObject, row: number, column: number): Place | undefined {
-  const { startRow, endRow, startColumn, endColumn } = range.getRangePosition();
+  const position = range.getRangePosition();
+  const { startRow, endRow, startColumn, endColumn } = position;
   const [isRow, isColumn] = [startRow === endRow, startColumn === endColumn];
   const place = { row: isRow ? startRow : row, column: isColumn ? startColumn : column };
-  const within =
-    place.row >= startRow && place.row <= endRow && place.column >= startColumn && place.column <= endColumn;
-  return (isRow || isColumn) && within ? place : undefined;
+  return (isRow || isColumn) && within(position, place.row, place.column) ? place : undefined;
 }
 
 /**
