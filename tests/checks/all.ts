@@ -1,4 +1,5 @@
 import { cakeFitChecks } from './cake-fits.js';
+import { cakeMixChecks } from './cake-mix.js';
 import { cakeRiseChecks } from './cake-rises.js';
 import { cakeRunChecks } from './cake-runs.js';
 import { cakeWaterChecks } from './cake-water.js';
@@ -22,6 +23,7 @@ export const CHECKS: readonly PublishedCheck[] = [
   ...stabiliserChecks,
   ...feedChecks,
   ...cakeWaterChecks,
+  ...cakeMixChecks,
   ...cakeFitChecks,
   ...cakeRiseChecks,
   ...cakeRunChecks,
