@@ -61,5 +61,6 @@ export const beerSolids = quantity({
   limit: [0, 5000],
   usual: [3, 100],
   help: 'Dry yeast and haze that each hL of beer brings to the cake.',
-  source: 'Usual range: 1 to 2 million cells per mL alone bring 3 to 6 g/hL; above that, common practice, no source.',
+  source:
+    'Usual range: 1 to 10 million cells per mL alone bring 3 to 30 g/hL (SOLIDSLOAD); above that, common practice, no source.',
 });

@@ -153,6 +153,8 @@ export const cakeHelps: Readonly<Record<string, string>> = {
     'Durch den Filter: einer für alle Zeilen oder je einer; über einen Lauf gehalten.',
   'Hours of beer at the last reading of the rise. Needed on a candle, where the rise falls off, and for a compressible cake, where it grows; elsewhere not read.':
     'Stunden Bier beim letzten Messwert des Anstiegs. Nötig auf einer Kerze, wo der Anstieg nachlässt, und bei kompressiblem Kuchen, wo er wächst; sonst nicht gelesen.',
+  'Standard error as a share, alike in all runs, as of an unsure cell mass (SOLIDSLOAD). What differs from run to run shows as scatter without it. A plan with the very beer solids of these runs hardly feels it: both permeabilities are then off together.':
+    'Standardfehler als Anteil, in allen Läufen gleich, wie bei unsicherer Zellmasse (SOLIDSLOAD). Was von Lauf zu Lauf abweicht, zeigt sich auch ohne ihn als Streuung. Ein Plan mit denselben Bierfeststoffen wie diese Läufe spürt ihn kaum: beide Durchlässigkeiten liegen dann gemeinsam daneben.',
   'Hours of beer at the first reading of the rise; 0 (as is a blank cell) from the first beer on.':
     'Stunden Bier beim ersten Messwert des Anstiegs; 0 (wie eine leere Zelle) vom ersten Bier an.',
   'Exponent of the run logs (FITCAKES); the permeabilities are then those at 1 bar. 0 for a rigid cake.':

@@ -158,6 +158,7 @@ export const labels: Readonly<Record<string, string>> = {
   Function: 'Funktion',
   Input: 'Eingabe',
   Runs: 'Läufe',
+  'Error of the beer solids': 'Fehler der Bierfeststoffe',
   'Rise read until': 'Anstieg gelesen bis',
   'Rise read from': 'Anstieg gelesen ab',
   'Least body feed run': 'Kleinste gefahrene Dosage',

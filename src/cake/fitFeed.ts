@@ -3,7 +3,7 @@ import { fromSI } from '../core/units.js';
 import { errorFields } from '../errors/errorFields.js';
 import { fromLogarithm } from '../errors/estimate.js';
 import { POINTS_METHOD, pointsTold, STUDENT_SOURCE } from '../errors/points.js';
-import { fitLine } from '../numerics/line.js';
+import { fitLine, type Line } from '../numerics/line.js';
 import { heightError } from '../numerics/lineChecks.js';
 import { permeability } from '../quantities.js';
 import { feedInputs, hoursRefusal, NO_STABILISER_PERMEABILITY } from './feedInputs.js';
@@ -20,6 +20,13 @@ const eachOptional = { ...each, preset: undefined, optional: true } as const;
 
 /** A run's figure where the series is given. */
 const at = (series: Float64Array | undefined, run: number): number => series?.[run] ?? 0;
+
+/** 95 % of what errs by chance lies within so many standard errors, where they are known. */
+const CERTAIN = 1.959_963_984_540_054;
+
+/** What the scatter of runs and a figure alike in all of them add up to, where `times` its result reaches 95 %. */
+const together = (error: number | undefined, alike: number, times: number): number | undefined =>
+  error && Math.hypot(error, (alike * CERTAIN) / times);
 
 const CURVES = {
   up: 'the runs differ in more than their doses, or the model does not hold for this beer',
@@ -63,6 +70,17 @@ export const fitFeed = calculation({
     until: { ...until, ...eachOptional },
     from: { ...from, ...eachOptional },
     compressibility,
+    solidsError: {
+      kind: 'number',
+      label: 'Error of the beer solids',
+      unit: 'fraction',
+      limit: [0, 1],
+      usual: [0.05, 0.5],
+      preset: 0,
+      help: 'Standard error as a share, alike in all runs, as of an unsure cell mass (SOLIDSLOAD). What differs from run to run shows as scatter without it. A plan with the very beer solids of these runs hardly feels it: both permeabilities are then off together.',
+      source:
+        'Usual range: cell masses of 30 to 125 pg (SOLIDSLOAD) leave a share of some 50 %; from memory, no source.',
+    },
   },
   output: {
     kind: 'report',
@@ -76,7 +94,7 @@ export const fitFeed = calculation({
       errors: errorFields.errors,
     },
   },
-  method: `k of each run from its mean rise: μ u² c/(ρ rise) for a rigid cake on a flat septum, else from what the pressure drop gained between both times, as in FEEDRISE; (c ln k − s ln k_stabiliser)/(d + b) fitted by least squares over d/(d + b), d body feed, s stabiliser, b beer solids. R² is that of this line. Both figures belong together: never mix them with figures of another origin. ${POINTS_METHOD}: a figure’s logarithm by its relative error`,
+  method: `k of each run from its mean rise: μ u² c/(ρ rise) for a rigid cake on a flat septum, else from what the pressure drop gained between both times, as in FEEDRISE; (c ln k − s ln k_stabiliser)/(d + b) fitted by least squares over d/(d + b), d body feed, s stabiliser, b beer solids. R² is that of this line. Both figures belong together: never mix them with figures of another origin. ${POINTS_METHOD}: a figure’s logarithm by its relative error. Error of the beer solids adds how far each figure moves with them, so that both reaches of 95 % add up as squares`,
   sources: [DARCY_SOURCE, MIXTURE_SOURCE, ROUND_SOURCE, STUDENT_SOURCE],
   cautions: ['pressure'],
   example: {
@@ -98,37 +116,48 @@ export const fitFeed = calculation({
     }
     return undefined;
   },
-  compute: ({ doses, rises, stabiliserPermeability = 1, ...read }) => {
-    const x = doses.map((aid, run) => aid / (aid + at(read.beerSolids, run)));
-    const y = doses.map((aid, run) => {
-      const own = at(read.stabiliser, run);
-      const mixed = aid + at(read.beerSolids, run);
-      const solids = mixed + own;
-      const stretch = {
-        ...read,
-        solids,
-        flux: at(read.flux, run),
-        viscosity: at(read.viscosity, run),
-        from: at(read.from, run),
-        until: at(read.until, run),
-      };
-      const k = 1 / (resistanceOfRise(stretch, at(rises, run)) * read.cakeDensity);
-      return (solids * Math.log(k) - own * Math.log(stabiliserPermeability)) / mixed;
-    });
-    const line = fitLine(x, y);
+  compute: ({ doses, rises, stabiliserPermeability = 1, solidsError, ...read }) => {
+    /** The line if the beer had brought so many times the solids. */
+    const fitted = (times: number) => {
+      const brought = doses.map((_, run) => times * at(read.beerSolids, run));
+      const x = doses.map((aid, run) => aid / (aid + at(brought, run)));
+      const y = doses.map((aid, run) => {
+        const own = at(read.stabiliser, run);
+        const mixed = aid + at(brought, run);
+        const solids = mixed + own;
+        const stretch = {
+          ...read,
+          solids,
+          flux: at(read.flux, run),
+          viscosity: at(read.viscosity, run),
+          from: at(read.from, run),
+          until: at(read.until, run),
+        };
+        const k = 1 / (resistanceOfRise(stretch, at(rises, run)) * read.cakeDensity);
+        return (solids * Math.log(k) - own * Math.log(stabiliserPermeability)) / mixed;
+      });
+      return { x, y, line: fitLine(x, y) };
+    };
+    const { x, y, line } = fitted(1);
     if (line === undefined)
       return {
         none: 'Body feed and beer solids stand in one proportion throughout, so their permeabilities cannot be told apart.',
       };
-    const aid = fromLogarithm(line.intercept + line.slope, heightError(line, 1));
-    const beer = fromLogarithm(line.intercept, line.interceptError);
+    const told = pointsTold(line.count - 2, 'runs');
+    const [fewer, more] = [fitted(1 / (1 + solidsError)).line, fitted(1 + solidsError).line];
+    /** How far a figure's logarithm moves with the beer solids' error. */
+    const moved = (of: (line: Line) => number) => (fewer && more ? Math.abs(of(more) - of(fewer)) / 2 : 0);
+    const figure = (of: (line: Line) => number, error: number | undefined) =>
+      fromLogarithm(of(line), together(error, moved(of), told.times ?? CERTAIN));
+    const aid = figure(({ intercept, slope }) => intercept + slope, heightError(line, 1));
+    const beer = figure(({ intercept }) => intercept, line.interceptError);
     return {
       aid,
       beer,
       rSquared: line.rSquared,
       shape: shapeRemark(line, x, y, CURVES),
       remark: remark(aid.value, beer.value),
-      ...pointsTold(line.count - 2, 'runs'),
+      ...told,
     };
   },
 });

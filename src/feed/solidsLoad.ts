@@ -11,10 +11,10 @@ export const solidsLoad = calculation({
       label: 'Cells',
       unit: 'million/mL',
       limit: [0, 1000],
-      usual: [0, 2],
+      usual: [0, 10],
       help: 'Yeast cells in the beer at the filter inlet.',
       source:
-        'Usual range: filterability turns non-linear above 2 million cells per mL (MBAA Technical Quarterly, tq84ab04).',
+        'Usual range: some 10 million per mL come to a primary filter (filtrace.com, Shelf life of beer in terms of filtration). Above 2 million a filterability test no longer goes straight with the filter (K. J. Siebert and others, MBAA Technical Quarterly 21 (1984) 112, abstract tq84ab04).',
     },
     cellMass: {
       kind: 'number',

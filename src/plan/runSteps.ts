@@ -47,10 +47,12 @@ export const runSteps = calculation({
       load: { label: 'Cake load', unit: 'kg/m²' },
       rise: { label: 'Mean rise', unit: 'bar/h' },
       remark: { label: 'Remark', text: true },
+      time: { label: 'Run time', unit: 'h' },
+      flow: { label: 'Beer flow', unit: 'hL/h' },
     },
   },
   method:
-    'layer upon layer at one flow: Δp_cake^(1−n) = μ u (1 bar)^−n Σ α Δw, each layer with the resistance of its own mix and, on a candle, where it lies. A row stands for the end of a step, or for where the run ends within it; steps behind that are not reached. Flow is not turned down here',
+    'layer upon layer: Δp_cake^(1−n) = μ u (1 bar)^−n Σ α Δw, each layer with the resistance of its own mix and, on a candle, where it lies. A row stands for the end of a step, or for where the run ends within it; steps behind that are not reached. Where the plan has a Least flow, the pressure drop limit is held from then on by turning the flow down to it',
   sources: MIX_SOURCES,
   cautions: ['pressure', 'dust'],
   example: {

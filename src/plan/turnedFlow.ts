@@ -11,7 +11,7 @@ export const turnedTo = (flowing: Flowing, share: number): Flowing =>
   share === 1 ? flowing : { ...flowing, flux: flowing.flux * share };
 
 /** Pressure drop of start and cake where the flow is turned down to a share, Pa. */
-const dropAt = (start: number, flat: number, flowing: Flowing, share: number): number =>
+export const dropAt = (start: number, flat: number, flowing: Flowing, share: number): number =>
   start * share + cakePressureDrop(flat, turnedTo(flowing, share));
 
 /** The share of the flow that holds the pressure drop at its limit over a cake of this flat load. */
@@ -25,16 +25,16 @@ export function shareHolding(limit: number, start: number, flat: number, flowing
 const PANELS = 128;
 
 /**
- * ∫ dV / share from the full flow down to a share, with the beer until each share in closed form: by parts
+ * ∫ dV / share from the full flow, or a share of it, down to a share, with the beer until each share in closed form: by parts
  * Δ(V / share) − ∫ V / share² d share, which is smooth on a candle, too, where the last beer takes most of the volume.
  */
-export function slowed(share: number, volumeAt: (share: number) => number): number {
-  const step = (1 - share) / PANELS;
+export function slowed(share: number, volumeAt: (share: number) => number, from = 1): number {
+  const step = (from - share) / PANELS;
   let sum = 0;
   for (let at = 0; at <= PANELS; at++) {
     const weight = at === 0 || at === PANELS ? 1 : at % 2 === 1 ? 4 : 2;
     const one = share + at * step;
     sum += (weight * volumeAt(one)) / one ** 2;
   }
-  return volumeAt(share) / share - volumeAt(1) - (sum * step) / 3;
+  return volumeAt(share) / share - volumeAt(from) / from - (sum * step) / 3;
 }

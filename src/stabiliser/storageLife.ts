@@ -34,7 +34,7 @@ export const storageLife = calculation({
   method:
     'days × Q10^((temperature − new temperature) / 10 °C); a rule of thumb for one kind of ageing, not for freezing or for chill haze',
   sources: [
-    'Q10 rule as published for beer: 2 weeks at 30 °C equal 4, 8 and 16 weeks at 20, 10 and 0 °C (C. W. Bamforth, I. Russell and G. Stewart (editors), Beer: A Quality Perspective, 2009, pages 85–109, title from memory).',
+    'Q10 rule as published for beer: 2 weeks at 30 °C equal 4, 8 and 16 weeks at 20, 10 and 0 °C (C. W. Bamforth and A. Lentini in C. W. Bamforth, I. Russell and G. Stewart (editors), Beer: A Quality Perspective, 2009, pages 85–109, chapter’s authors from memory).',
   ],
   example: { given: { days: 14, temperature: 30, newTemperature: 0 }, result: 112 },
   compute: ({ days, temperature, newTemperature, q10 }) => days * q10 ** ((temperature - newTemperature) / 10),

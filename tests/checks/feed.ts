@@ -137,7 +137,7 @@ export const feedChecks: readonly PublishedCheck[] = [
     given: { cells: 2 },
     expected: 6,
     tolerance: EXACT,
-    source: 'by hand: 2 million cells per mL (filterability’s bound in MBAA Technical Quarterly, tq84ab04) of 30 pg',
+    source: 'by hand: 2 million cells per mL of 30 pg',
     kind: 'derived',
   },
   {

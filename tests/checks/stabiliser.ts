@@ -1,7 +1,7 @@
 import { type PublishedCheck, printed } from './check.js';
 
 const Q10 =
-  'C. W. Bamforth, I. Russell and G. Stewart (editors), Beer: A Quality Perspective, 2009 (title from memory), pages 85–109: 2 weeks at 30 °C equal 4, 8 and 16 weeks at 20, 10 and 0 °C';
+  'C. W. Bamforth and A. Lentini in Beer: A Quality Perspective, 2009 (chapter’s authors from memory), pages 85–109: 2 weeks at 30 °C equal 4, 8 and 16 weeks at 20, 10 and 0 °C';
 const EU = 'Regulation (EU) No 1169/2011, Annex II, point 12: above 10 mg/L';
 const US = '27 CFR 7.63(b)(3): at or above 10 ppm';
 const WINE =

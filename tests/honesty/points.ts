@@ -12,11 +12,12 @@ const FEEDS = [50, 70, 90, 110, 140, 170];
 const BEER = { flux: 5, viscosity: 2.8, cakeDensity: 300 };
 const TRUE = { aidPermeability: 0.1, beerSolidsPermeability: 1e-4 };
 
-/** Feed trials whose rises differ from run to run, and whose beer brings more or less solids than is known. */
-function feedOnce(share: number, solidsShare = 0) {
+/** Feed trials whose rises differ from run to run, and whose beer brings more or less solids than is known: each its own, or all alike. */
+function feedOnce(share: number, solidsShare = 0, solidsError = 0) {
   return ({ normal }: Chance): Record<string, Outcome> => {
+    const alike = solidsError > 0 ? Math.log1p(solidsError) * normal() : 0;
     const rises = FEEDS.map((dose) => {
-      const beerSolids = 25 * Math.exp(solidsShare * normal());
+      const beerSolids = 25 * Math.exp(solidsShare * normal() + alike);
       const rise = calculate(feedRise, { ...BEER, ...TRUE, dose, beerSolids }) as number;
       return rise * Math.exp(share * normal());
     });
@@ -27,6 +28,7 @@ function feedOnce(share: number, solidsShare = 0) {
       viscosity: [BEER.viscosity],
       beerSolids: [25],
       cakeDensity: BEER.cakeDensity,
+      solidsError,
     });
     if ('none' in report || 'refused' in report) return {};
     // A figure whose logarithm was fitted: its error is relative.
@@ -120,6 +122,7 @@ export const pointClaims: readonly Claim[] = [
   claim('FITFEED', '6 feeds', 'runs that differ by 3 %', feedOnce(0.03)),
   claim('FITFEED', '6 feeds', 'runs that differ by 10 %', feedOnce(0.1)),
   claim('FITFEED', '6 feeds', 'runs by 3 %, beer solids by 10 %, taken as one', feedOnce(0.03, 0.1)),
+  claim('FITFEED', '6 feeds', 'runs by 3 %, beer solids by 20 %, alike in all', feedOnce(0.03, 0, 0.2)),
   claim('FITCLARITY', '6 feeds, certainty 95 %', 'hazes that differ by 10 %', clarityOnce(0.1)),
   claim('FITCOMPRESSION', '6 tests', 'tests that differ by 5 %', compressionOnce),
   ...(

@@ -45,6 +45,71 @@ describe('RUNSTEPS', () => {
     for (const [step, bar] of expected.entries()) expect((found[step] as number) / bar).toBeCloseTo(1, 6);
   });
 
+  describe('with a least flow', () => {
+    it.each<[string, Changed]>([
+      ['flat', { leastFlow: 100 }],
+      ['flat and compressible', { leastFlow: 100, compressibility: 0.3 }],
+      ['on a candle', { leastFlow: 60, septumRadius: 15, compressibility: 0.3, pressureLimit: 2 }],
+    ])(
+      'turns the flow down at the pressure drop limit as RUNREPORT does, in as many steps as you like: %s',
+      (_, more) => {
+        const changed = { cakeSpace: 900, ...more };
+        const report = Object.fromEntries(rowsOf('RUNREPORT', ...columnsOf(changed))) as Record<string, number>;
+        const run = report['Run hL'] as number;
+        const [limit, flow] = [changed.pressureLimit ?? 4.5, changed.leastFlow as number];
+        for (const volumes of [[1e6], [run * 0.6, run * 0.2, run * 0.15, 1e6]]) {
+          const last = steps(changed, volumes).at(-1) as number[];
+          expect((last[1] as number) / run).toBeCloseTo(1, 9);
+          expect(last[2]).toBeCloseTo(limit, 9);
+          expect((last[6] as number) / (report['Run time h'] as number)).toBeCloseTo(1, 5);
+          expect(last[7]).toBeCloseTo(flow, 6);
+          expect(last[5]).toBe('The run ends here by pressure.');
+        }
+      },
+    );
+
+    it('takes as long through layers of other beers as thin slices do, each at the flow that holds the limit', () => {
+      const made: Changed = { cakeSpace: 900, compressibility: 0.3, leastFlow: 50 };
+      const solids = [25, 60, 30];
+      const volumes = [1200, 400, 900];
+      const rows = steps(made, volumes, null, solids);
+      let resisting = 0;
+      let hours = 0;
+      let flow = 250;
+      const slices = 2000;
+      for (const [step, beer] of solids.entries()) {
+        const all = 90 * 0.995 + 21 + beer;
+        const logs = 90 * 0.995 * Math.log(0.1) + 21 * Math.log(0.02) + beer * Math.log(1e-4);
+        const alpha = 1 / (Math.exp(logs / all) * 9.869_232_667e-13 * 300);
+        const each = (volumes[step] as number) / slices;
+        for (let slice = 0; slice < slices; slice++) {
+          resisting += (alpha * all * each) / 1000 / 50;
+          // Bisected on the flow itself: start and cake together at 4.5 bar, or at the full flow below that.
+          const drop = (one: number) =>
+            (0.6 * one) / 250 + ((0.0028 * (one / 36_000 / 50) * resisting) / 1e5) ** (1 / 0.7);
+          let [least, most] = [0, 250];
+          for (let at = 0; drop(250) > 4.5 && at < 60; at++) {
+            const middle = (least + most) / 2;
+            if (drop(middle) > 4.5) most = middle;
+            else least = middle;
+          }
+          flow = most;
+          hours += each / flow;
+        }
+        expect((rows[step]?.[6] as number) / hours).toBeCloseTo(1, 3);
+        expect((rows[step]?.[7] as number) / flow).toBeCloseTo(1, 6);
+      }
+      expect(flow).toBeLessThan(200);
+    });
+
+    it('ends at once where the next beer could not be held at the least flow', () => {
+      const rows = steps({ cakeSpace: 900, leastFlow: 200 }, [2200, 100], null, null, [2.8, 6]);
+      expect(rows).toHaveLength(2);
+      expect(rows[1]?.[1]).toBe(2200);
+      expect(rows[1]?.[5]).toBe('The run ends here by pressure.');
+    });
+  });
+
   it('says within which step a run ends, and goes no further', () => {
     const rows = steps({}, [1000, 300, 1000], null, [25, 60, 25]);
     expect(rows.map((row) => row[5])).toEqual(['none', 'none', 'The run ends here by pressure.']);
