@@ -14,10 +14,12 @@ interface Props {
   readonly host: Host;
   readonly locale: string;
   readonly texts: Texts;
+  /** Why something failed that was asked for outside the pane; empty where nothing did. */
+  readonly told: string;
 }
 
 /** The whole pane: the selected cell on top, then functions, check, sheets and help behind tabs. */
-export function App({ host, locale, texts }: Props) {
+export function App({ host, locale, texts, told }: Props) {
   const setting = useMemo(() => settingFor(texts, locale, host.name), [texts, locale, host.name]);
   const [tab, setTab] = useState<TabName>('functions');
   const { parts, error } = useOtherTabs(tab !== 'functions');
@@ -42,6 +44,7 @@ export function App({ host, locale, texts }: Props) {
         <Heading level={1} id="pb-title" class="pb-title">
           {setting.texts.pane}
         </Heading>
+        <div role="alert">{told && <p class="pb-refusal">{told}</p>}</div>
         <SelectedCell host={host} onExplain={explain} />
         <SheetCharts host={host} />
         <Tabs

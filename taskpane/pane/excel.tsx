@@ -1,6 +1,7 @@
 import { excelHost } from '../host/excel.js';
 import { languageOf, loadTexts } from '../texts/texts.js';
 import { mountPane } from './mount.js';
+import { addCommands } from './ribbon.js';
 
 /** Excel's own language where there is one; its numbers follow it. */
 const localeOf = (): string => Office.context?.contentLanguage || Office.context?.displayLanguage || navigator.language;
@@ -18,7 +19,9 @@ async function start(element: HTMLElement): Promise<void> {
   const locale = localeOf();
   document.documentElement.lang = languageOf(locale);
   if (host === Office.HostType.Excel) {
-    return mountPane(element, excelHost(), locale);
+    const workbook = excelHost();
+    addCommands(workbook, await mountPane(element, workbook, locale));
+    return;
   }
   forgetWhatIsPutOff();
   const texts = await loadTexts(locale);

@@ -2,6 +2,7 @@ import { render } from 'preact';
 import type { Host } from '../host/host.js';
 import { loadTexts } from '../texts/texts.js';
 import { App } from './App.js';
+import { sentenceFrom } from './sentenceFrom.js';
 import './pane.css';
 import './controls.css';
 import './parts.css';
@@ -15,8 +16,15 @@ import './picture/picture.css';
 /**
  * Shows the pane inside an element of the page, once its language is loaded.
  * @param locale the user's language and country; it settles words and decimal marks.
+ * @returns tells in the pane why something failed that was asked for elsewhere; without a cause, that it no longer does.
  */
-export async function mountPane(element: HTMLElement, host: Host, locale: string = navigator.language): Promise<void> {
+export async function mountPane(
+  element: HTMLElement,
+  host: Host,
+  locale: string = navigator.language,
+): Promise<(cause?: unknown) => void> {
   const texts = await loadTexts(locale);
-  render(<App host={host} locale={locale} texts={texts} />, element);
+  const show = (told: string) => render(<App host={host} locale={locale} texts={texts} told={told} />, element);
+  show('');
+  return (cause) => show(cause === undefined ? '' : sentenceFrom(cause, texts));
 }

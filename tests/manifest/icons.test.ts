@@ -20,8 +20,8 @@ function pixels(url: string): string {
 describe('the icons', () => {
   const placed = manifest.all('Image').filter((image) => image.hasAttribute('size'));
 
-  it('stand on the ribbon in 16, 32 and 80 pixels, for the group and for the button', () => {
-    expect(placed.map((image) => image.getAttribute('size'))).toEqual(['16', '32', '80', '16', '32', '80']);
+  it('stand in 16, 32 and 80 pixels by the group, by its button and its menu, and in the menu on cells', () => {
+    expect(placed.map((image) => image.getAttribute('size'))).toEqual(Array(4).fill(['16', '32', '80']).flat());
   });
 
   it.each(placed.map((image) => [image.getAttribute('size')!, urlOf.get(image.getAttribute('resid'))!]))(

@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { developmentAddress } from '../../.config/address.js';
 import { path } from '../../.config/paths.js';
+import { starterSheets } from '../../src/sheets/index.js';
+import { commandOf } from '../../taskpane/pane/ribbon.js';
 import { childrenOf, readManifest } from './readManifest.js';
 
 const manifest = readManifest(readFileSync(path('manifest.xml'), 'utf8'));
@@ -42,7 +44,7 @@ describe('the manifest', () => {
       'AllFormFactors',
       'DesktopFormFactor',
     ]);
-    expect(names('DesktopFormFactor')).toEqual(['GetStarted', 'FunctionFile', 'ExtensionPoint']);
+    expect(names('DesktopFormFactor')).toEqual(['GetStarted', 'FunctionFile', 'ExtensionPoint', 'ExtensionPoint']);
     expect(names('ExtensionPoint')).toEqual(['Script', 'Page', 'Metadata', 'Namespace']);
   });
 
@@ -75,6 +77,21 @@ describe('the manifest', () => {
       runtime,
     ]);
     expect(manifest.all('SourceLocation')[0]!.getAttribute('DefaultValue')).toBe(textOfResource(runtime!));
+  });
+
+  it('offers every starter sheet in the ribbon by its name, and has the command of each', () => {
+    const items = manifest.all('Item').map((item) => {
+      const [label] = childrenOf(item);
+      return [textOfResource(label!.getAttribute('resid')), childrenOf(item).at(-1)!.textContent!.trim()];
+    });
+    expect(items).toEqual(starterSheets.map(({ name, key }) => [name, commandOf(key)]));
+  });
+
+  it('offers in the menu on cells the pane that explains them', () => {
+    expect(attributes('OfficeMenu', 'id')).toEqual(['ContextMenuCell']);
+    const panes = manifest.all('TaskpaneId').map((one) => one.textContent);
+    expect(new Set(panes)).toEqual(new Set(['Powderbook.Pane']));
+    expect(panes).toHaveLength(2);
   });
 
   it('puts its functions under POWDER', () => {

@@ -11,6 +11,10 @@ export interface FakeBook {
   knowsSpills: boolean;
   /** Requests made so far. */
   syncs: number;
+  /** What the add-in does for each entry of the ribbon, by its name. */
+  readonly commands: Map<string, (event: { completed(): void }) => Promise<void>>;
+  /** Whether the pane was asked to be shown. */
+  paneShown: boolean;
   select(row: number, column: number): Promise<void>;
   calculated(): Promise<void>;
   listeners(): number;

@@ -25,6 +25,8 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded, blankShee
     editing: false,
     knowsSpills: true,
     syncs: 0,
+    commands: new Map(),
+    paneShown: false,
     async select(row, column) {
       book.active = { ...book.active, row, column };
       await tell();
@@ -179,6 +181,12 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded, blankShee
       contentLanguage: 'en-GB',
       displayLanguage: 'en-GB',
       requirements: { isSetSupported: () => book.knowsSpills },
+    },
+    actions: { associate: book.commands.set.bind(book.commands) },
+    addin: {
+      showAsTaskpane: async () => {
+        book.paneShown = true;
+      },
     },
     onReady: async () => ({ host: 'Excel', platform: 'OfficeOnline' }),
   };
