@@ -63,8 +63,8 @@ export const cakeHelps: Readonly<Record<string, string>> = {
     'Eine Spalte mit Bezeichnungen des Plans, in beliebiger Folge; leere werden übergangen.',
   'A column of values beside the labels, one plan.': 'Eine Spalte mit Werten neben den Bezeichnungen, ein Plan.',
   'Rows of the curve, both ends included.': 'Zeilen der Kurve, beide Enden eingeschlossen.',
-  'The least that your beer’s clarity allows (FITCLARITY).':
-    'Das Kleinste, das die Klarheit Ihres Biers zulässt (FITCLARITY).',
+  'The least that your beer’s clarity allows (FITCLARITY); the plan’s Least body feed for clarity counts where it is higher.':
+    'Das Kleinste, das die Klarheit Ihres Biers zulässt (FITCLARITY); wo sie höher liegt, zählt „Least body feed for clarity“ des Plans.',
   'The most that you would dose.': 'Das Größte, das Sie dosieren würden.',
   'Beer that one run should give.': 'Bier, das ein Lauf geben soll.',
   'A column of values beside the labels: the plan as it runs today.':

@@ -95,7 +95,7 @@ export const fitClarity = calculation({
       errors: errorFields.errors,
     },
   },
-  method: `least squares of ln haze = a − fall × body feed + exponent × ln flux; the exponent only where fluxes differ. Least body feed is where this line meets the limit; on the safe side, where its upper bound does (Student’s t, one side). ${POINTS_METHOD}. Least body feed goes into BESTFEED and FEEDAFTERSWAP`,
+  method: `least squares of ln haze = a − fall × body feed + exponent × ln flux; the exponent only where fluxes differ. Least body feed is where this line meets the limit; on the safe side, where its upper bound does (Student’s t, one side). ${POINTS_METHOD}. Least body feed goes into a plan’s Least body feed for clarity, BESTFEED and FEEDAFTERSWAP`,
   sources: [
     'A model without a standard behind it: each further g/hL holds back the same share of the haze that still passes. It is to be fitted to your own runs.',
     STUDENT_SOURCE,

@@ -5,7 +5,7 @@ import { bodyFeed } from '../quantities.js';
 import { costOf } from './cost.js';
 import { EXAMPLE } from './example.js';
 import { type Costed, leastCost, runsOf, type Span, stretch } from './feed.js';
-import { feedSpan, spanRefusal } from './feedSpan.js';
+import { feedSpan, leastOf, spanRefusal } from './feedSpan.js';
 import { COST_GROUPS, planInput } from './input.js';
 import { endsBy } from './run.js';
 import { MIX_SOURCES } from './sources.js';
@@ -78,14 +78,14 @@ export const bestFeed = calculation({
   cautions: ['pressure', 'dust'],
   example: { given: { labels: EXAMPLE }, result: { end: 'pressure and cake space' } },
   refuse: (given) =>
-    spanRefusal(given) ??
+    spanRefusal({ ...given, least: leastOf(given.labels.values, given.least) }) ??
     (given.triedMost < given.triedLeast
       ? `${TRIED.triedMost.label} must not lie below ${TRIED.triedLeast.label}.`
       : undefined),
   compute: ({ labels: { values }, least, most, triedLeast, triedMost }) => {
     const runs = runsOf(values);
     if (isNoAnswer(runs)) return runs;
-    const span = { from: least, to: most };
+    const span = { from: leastOf(values, least), to: most };
     const best = leastCost(values, runs, span);
     const cost = (bodyFeed: number) => costOf(values, runs(bodyFeed));
     const today = cost(values.bodyFeed);

@@ -5,14 +5,14 @@ import { figure } from '../core/wording.js';
 import { bodyFeed, volume } from '../quantities.js';
 import { EXAMPLE } from './example.js';
 import { longestRun, runsOf, stretch } from './feed.js';
-import { feedRefusal } from './feedSpan.js';
+import { feedRefusal, leastOf } from './feedSpan.js';
 import { planInput, RUN_GROUPS } from './input.js';
 import { MIX_SOURCES } from './sources.js';
 
 /** A run that was read off another answer comes back rounded. */
 const ROUNDED = 1e-9;
 
-const SPAN = { from: bodyFeed.limit[0], to: toSI(bodyFeed.limit[1], bodyFeed.unit) };
+const [LEAST, MOST] = bodyFeed.limit.map((one) => toSI(one, bodyFeed.unit)) as [number, number];
 
 export const feedForRun = calculation({
   id: 'FEEDFORRUN',
@@ -27,7 +27,7 @@ export const feedForRun = calculation({
     },
   },
   method:
-    'the run as in RUNLENGTH, longest at one body feed and shorter on both sides of it: less blinds the cake, more only fills its space. The two feeds at which it just gives this run; clarity may ask for more',
+    'the run as in RUNLENGTH, longest at one body feed and shorter on both sides of it: less blinds the cake, more only fills its space. The two feeds at which it just gives this run, none below the plan’s Least body feed for clarity',
   sources: MIX_SOURCES,
   cautions: ['pressure', 'dust'],
   example: { given: { labels: EXAMPLE, run: 2000 }, result: { most: 97.085427135678 } },
@@ -35,14 +35,15 @@ export const feedForRun = calculation({
   compute: ({ labels: { values }, run: wanted }) => {
     const runs = runsOf(values);
     if (isNoAnswer(runs)) return runs;
-    const longest = longestRun(runs, SPAN);
+    const span = { from: leastOf(values, LEAST), to: MOST };
+    const longest = longestRun(runs, span);
     if (longest.volume < wanted * (1 - ROUNDED)) {
       return {
         none: `No body feed reaches ${figure(wanted, 'hL')}: the longest run, ${figure(longest.volume, 'hL')}, comes at ${figure(longest.bodyFeed, 'g/hL')}.`,
       };
     }
     const enough = Math.min(wanted, longest.volume);
-    const reached = stretch((feed) => runs(feed).volume >= enough, longest.bodyFeed, SPAN);
+    const reached = stretch((feed) => runs(feed).volume >= enough, longest.bodyFeed, span);
     return { least: reached.from, most: reached.to };
   },
 });

@@ -12,7 +12,7 @@ export const feedSpan = {
     ...end,
     label: 'Least body feed',
     preset: 50,
-    help: 'The least that your beer’s clarity allows (FITCLARITY).',
+    help: 'The least that your beer’s clarity allows (FITCLARITY); the plan’s Least body feed for clarity counts where it is higher.',
   },
   most: { ...end, label: 'Most body feed', preset: 250, help: 'The most that you would dose.' },
 } as const;
@@ -26,6 +26,9 @@ export const feedRefusal = ({ labels: { values } }: FeedCase): string | undefine
   values.cakeResistance === undefined
     ? undefined
     : 'Body feed is varied here, so permeabilities are needed: Cake resistance holds only for the mix that it was fitted on.';
+
+/** The least feed of a search, or the plan's own where that is higher. */
+export const leastOf = ({ leastFeed }: RunPlan, least: number): number => Math.max(least, leastFeed);
 
 export function spanRefusal(given: FeedCase & { readonly least: number; readonly most: number }): string | undefined {
   const refusal = feedRefusal(given);

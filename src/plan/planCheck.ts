@@ -2,6 +2,7 @@ import { calculation } from '../core/calculation.js';
 import type { Cell, PlanLabel, PlanRefusal } from '../core/input.js';
 import { readLabels, readValue } from '../core/plan.js';
 import { isRefused, refused } from '../core/read.js';
+import { figure } from '../core/wording.js';
 import { verdict } from '../safety/rangeCheck.js';
 import { planRefusal } from './cakeRefusal.js';
 import { yearRefusalOf } from './capacity.js';
@@ -30,13 +31,24 @@ function judge(label: PlanLabel, cell: Cell): string {
   return verdict({ kind: 'plan label', ...label }, cell);
 }
 
+type Given = (key: string) => number | undefined;
+
+/** A feed that the plan itself calls too little for clear beer. */
+function tooLittle(given: Given): PlanRefusal | undefined {
+  const [feed, least] = [given('bodyFeed'), given('leastFeed')];
+  return feed !== undefined && least !== undefined && feed < least
+    ? {
+        keys: ['bodyFeed'],
+        sentence: `${PLAN.bodyFeed.label} lies below ${PLAN.leastFeed.label}, ${figure(least, PLAN.leastFeed.unit)}: the beer would not be clear.`,
+      }
+    : undefined;
+}
+
 /** What no figure can tell by itself, asked where it matters: which fit a compressible cake's resistance is of. */
-function asked(keys: readonly (string | undefined)[], values: readonly Cell[]): PlanRefusal | undefined {
-  const given = (key: string) => readValue(labelOf(key), values[keys.indexOf(key)] ?? null);
-  const compressibility = keys.includes('compressibility') ? given('compressibility') : undefined;
-  if (typeof compressibility !== 'number' || !(compressibility > 0)) return undefined;
-  const resistance = keys.includes('cakeResistance') ? given('cakeResistance') : undefined;
-  return typeof resistance === 'number'
+function asked(given: Given): PlanRefusal | undefined {
+  const compressibility = given('compressibility');
+  if (compressibility === undefined || !(compressibility > 0)) return undefined;
+  return given('cakeResistance') !== undefined
     ? {
         keys: ['cakeResistance'],
         sentence:
@@ -56,7 +68,7 @@ export const planCheck = calculation({
   inputs: { labels: { ...planInput(YEAR_GROUPS), judged: true } },
   output: { kind: 'column', label: 'Verdict' },
   method:
-    'limits first, then the usual range, then what does not go together, a year of more hours than a filter has among it, then questions: where a price or a dose is 0 or blank, and where a compressible cake may have got a figure of another fit; one answer beside each label, so put it in the row of the first. What is missing is said by the functions that need it',
+    'limits first, then the usual range, then what does not go together, a year of more hours than a filter has among it, then questions: where a price or a dose is 0 or blank, where the feed lies below the least for clarity, and where a compressible cake may have got a figure of another fit; one answer beside each label, so put it in the row of the first. What is missing is said by the functions that need it',
   sources: ['The declarations of the plan’s labels.'],
   cautions: ['pressure'],
   example: { given: { labels: EXAMPLE }, result: Object.keys(EXAMPLE.values).map(() => 'usual') },
@@ -66,14 +78,19 @@ export const planCheck = calculation({
     const rows = readLabels({ table: PLAN }, labels);
     const keys = rows.map((row) => (row === undefined || isRefused(row) ? undefined : row.key));
     const broken = brokenRule(keys, values);
-    const question = asked(keys, values);
+    const given: Given = (key) => {
+      const value = keys.includes(key) ? readValue(labelOf(key), values[keys.indexOf(key)] ?? null) : undefined;
+      return isRefused(value) ? undefined : value;
+    };
+    const questions = [tooLittle(given), asked(given)];
     return rows.map((row, index) => {
       if (row === undefined) return '';
       if (isRefused(row)) return `refused: ${row.refused}`;
       const said = judge(labelOf(row.key), values[index] ?? null);
       if (said.startsWith('refused')) return said;
       if (broken?.keys.includes(row.key)) return `refused: ${broken.sentence}`;
-      return said === 'usual' && question?.keys.includes(row.key) ? `unusual: ${question.sentence}` : said;
+      const question = questions.find((one) => one?.keys.includes(row.key));
+      return said === 'usual' && question ? `unusual: ${question.sentence}` : said;
     });
   },
 });

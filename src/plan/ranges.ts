@@ -19,6 +19,7 @@ const ZERO_APART: readonly Key[] = [
   'runLimit',
   'septumRadius',
   'leastFlow',
+  'leastFeed',
   'startFlow',
   'startViscosity',
   'startPrecoat',

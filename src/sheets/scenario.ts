@@ -42,7 +42,14 @@ export const nowOf = (key: PlanKey): number => figure(present, key);
 export const proposedOf = (key: PlanKey): number => figure(proposed, key);
 
 /** Labels that the case does without: permeabilities stand for the resistance, and the start is that of the plan itself. */
-const LEFT_OUT: readonly PlanKey[] = ['cakeResistance', 'leastFlow', 'startFlow', 'startViscosity', 'startPrecoat'];
+const LEFT_OUT: readonly PlanKey[] = [
+  'cakeResistance',
+  'leastFeed',
+  'leastFlow',
+  'startFlow',
+  'startViscosity',
+  'startPrecoat',
+];
 
 /** Everything that a plan of the case states. */
 export const STATED = (Object.keys(PLAN) as PlanKey[]).filter((key) => !LEFT_OUT.includes(key));

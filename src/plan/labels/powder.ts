@@ -40,4 +40,13 @@ export const powderLabels = {
     limit: [0.5, 5000],
     help: 'Dry yeast and haze that each hL of beer brings to the cake; never 0. SOLIDSLOAD reckons it from a cell count.',
   }),
+  leastFeed: planLabel({
+    group,
+    label: 'Least body feed for clarity',
+    unit: bodyFeed.unit,
+    limit: bodyFeed.limit,
+    preset: 0,
+    help: 'Below which the beer is not clear enough (FITCLARITY): BESTFEED and FEEDFORRUN go no lower; 0 or blank is none.',
+    source: 'The limits only keep out slips of the keyboard; the figure is your own.',
+  }),
 } as const;
