@@ -1,7 +1,7 @@
 import { goTo } from './excel/goTo.js';
 import { read } from './excel/read.js';
 import { onSelection, selection } from './excel/selection.js';
-import { inSentences } from './excel/sentences.js';
+import { GOING, inSentences, WRITING } from './excel/sentences.js';
 import { write } from './excel/write.js';
 import type { Host } from './host.js';
 
@@ -13,9 +13,9 @@ export const excelHost = (): Host => ({
   selection: () => inSentences(selection),
   onSelection,
   read: (references) => inSentences(() => read(references)),
-  write: (block, options) => inSentences(() => write(block, options?.overwrite ?? false)),
+  write: (block, options) => inSentences(() => write(block, options?.overwrite ?? false), WRITING),
   insertSheet: (sheet) => inSentences(async () => (await wholeSheets()).insertSheet(sheet)),
   readAll: (options) => inSentences(async () => (await wholeSheets()).readAll(options ?? {})),
-  goTo: (reference) => inSentences(() => goTo(reference)),
+  goTo: (reference) => inSentences(() => goTo(reference), GOING),
   copyWithValues: (ending) => inSentences(async () => (await wholeSheets()).copyWithValues(ending)),
 });

@@ -8,6 +8,14 @@ export const host: Texts['host'] = {
   noRoomInExcel:
     'Ab der ausgewählten Zelle hat der Block auf dem Blatt keinen Platz: Wählen Sie eine Zelle weiter oben oder links.',
   brokenOff: 'Excel hat die Anfrage abgebrochen: Versuchen Sie es noch einmal.',
+  inactive: 'Die Arbeitsmappe liegt nicht vorn: Klicken Sie hinein und versuchen Sie es noch einmal.',
+  hostBusy: 'Excel ist zu beschäftigt: Warten Sie einen Augenblick und versuchen Sie es noch einmal.',
+  tooMuch:
+    'Das ist mehr, als Excel auf einmal annimmt: Wählen Sie einen kleineren Bereich oder schließen Sie, was sonst Speicher braucht.',
+  otherSheet:
+    'Das Blatt, das vorn liegt, hat keine Zellen: Gehen Sie auf ein Blatt mit Zellen und versuchen Sie es noch einmal.',
+  merged: 'Verbundene Zellen stehen im Weg: Trennen Sie sie, oder wählen Sie eine Zelle, wo keine sind.',
+  pivot: 'Eine Pivot-Tabelle steht im Weg: Wählen Sie eine Zelle, wo keine ist.',
   excel: (detail) => `Excel hat abgelehnt: ${detail}`,
   readOnly:
     'Die Arbeitsmappe lässt sich hier nur lesen: Ein anderer Tab hat sie. Übernehmen Sie sie zuerst, mit der Taste über dem Blatt.',

@@ -4,6 +4,13 @@ export const host = {
   protected: 'The sheet or workbook is protected: lift the protection, then try again.',
   noRoomInExcel: 'The block does not fit on the sheet from the selected cell on: select a cell further up or left.',
   brokenOff: 'Excel broke off the request: try again.',
+  inactive: 'The workbook is not the one in front: click into it, then try again.',
+  hostBusy: 'Excel is too busy: wait a moment, then try again.',
+  tooMuch:
+    'That is more than Excel takes at once: choose a smaller range, or close what else needs memory, then try again.',
+  otherSheet: 'The sheet in front has no cells: go to a sheet with cells, then try again.',
+  merged: 'Merged cells stand in the way: separate them, or select a cell where none are.',
+  pivot: 'A pivot table stands in the way: select a cell where none is.',
   excel: (detail: string) => `Excel refused: ${detail}`,
   readOnly:
     'The workbook can only be read here: another tab has it. Take it over first, with the button above the sheet.',
