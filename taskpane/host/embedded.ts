@@ -34,6 +34,7 @@ export function embeddedHost(opened: Promise<OpenedWorkbook>): Host {
       options?.onProgress?.(1);
       return contents;
     },
+    turnIntoNumbers: async (place) => (await opened).turnIntoNumbers(place),
     goTo: async (reference) => (await opened).goTo(reference),
     copyWithValues: async (ending) => (await opened).copyWithValues(ending),
   };

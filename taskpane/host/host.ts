@@ -47,6 +47,17 @@ export interface ShownChart extends Omit<SheetChart, 'place' | 'series'> {
   })[];
 }
 
+/** What became of a block of texts that look like numbers. */
+export interface Turned {
+  /** The rectangle around the cells that hold numbers now. */
+  readonly place: RangeReference;
+  readonly count: number;
+  /** Texts among them that no number was found in. */
+  readonly left: number;
+  /** The text that showed another decimal mark than the language has. */
+  readonly shownBy?: string;
+}
+
 /** All that the pane asks of a workbook. Excel and the embedded workbook each have one. Refusals are a `Refusal`. */
 export interface Host {
   readonly name: 'excel' | 'embedded';
@@ -71,6 +82,11 @@ export interface Host {
   insertSheet(sheet: StarterSheet): Promise<void>;
   /** Reads every sheet in a few bulk reads. Rejects with the signal's reason once it is aborted. */
   readAll(options?: ReadingOptions): Promise<WorkbookContents>;
+  /**
+   * Turns the texts in the table around a place, or around the selected cell, that look like numbers into numbers, as
+   * one step. Excel has its own way.
+   */
+  turnIntoNumbers?(place?: RangeReference): Promise<Turned>;
   /** Shows the place behind a reference and selects it. */
   goTo(reference: Reference): Promise<void>;
   /** Puts a copy of the shown sheet beside it, in which formulas are values. Its name gets the ending. */

@@ -40,30 +40,35 @@ export function App({ host, locale, texts, told }: Props) {
   const Frame = host.name === 'excel' ? 'main' : 'section';
   return (
     <SettingContext.Provider value={setting}>
-      <Frame class="pb-pane" aria-labelledby="pb-title" lang={languageOf(locale)}>
+      <Frame class="pb-pane" data-searching={query !== ''} aria-labelledby="pb-title" lang={languageOf(locale)}>
         <Heading level={1} id="pb-title" class="pb-title">
           {setting.texts.pane}
         </Heading>
         <div role="alert">{told && <p class="pb-refusal">{told}</p>}</div>
-        <SelectedCell host={host} onExplain={explain} />
-        <SheetCharts host={host} />
-        <Tabs
-          tab={tab}
-          onTab={setTab}
-          panels={{
-            functions: <Functions host={host} chosen={chosen} onChoose={setChosen} {...list} />,
-            check: parts ? <parts.Check host={host} /> : failure,
-            sheets: parts ? (
-              <>
-                <parts.Sheets host={host} />
-                <parts.Share host={host} />
-              </>
-            ) : (
-              failure
-            ),
-            help: parts ? <parts.Help /> : failure,
-          }}
-        />
+        {/* Beside the grid this part scrolls by itself, so that it never pushes the search out of view. */}
+        <section class="pb-above" aria-label={texts.selected.above} tabIndex={host.name === 'excel' ? undefined : 0}>
+          <SelectedCell host={host} onExplain={explain} />
+          <SheetCharts host={host} />
+        </section>
+        <div class="pb-below">
+          <Tabs
+            tab={tab}
+            onTab={setTab}
+            panels={{
+              functions: <Functions host={host} chosen={chosen} onChoose={setChosen} {...list} />,
+              check: parts ? <parts.Check host={host} /> : failure,
+              sheets: parts ? (
+                <>
+                  <parts.Sheets host={host} />
+                  <parts.Share host={host} />
+                </>
+              ) : (
+                failure
+              ),
+              help: parts ? <parts.Help /> : failure,
+            }}
+          />
+        </div>
       </Frame>
     </SettingContext.Provider>
   );

@@ -6,6 +6,7 @@ import { FormulaCode } from './FormulaCode.js';
 import { Heading } from './Heading.js';
 import { useReading } from './picture/useReading.js';
 import { type Setting, useSetting } from './setting.js';
+import { TextNumber } from './TextNumber.js';
 
 /** What is in the selected cell of the workbook, kept up to date. */
 function useSelection(host: Host): Selection | undefined {
@@ -104,6 +105,7 @@ export function SelectedCell({ host, onExplain }: Props) {
           <p class="pb-quiet">{texts.selected.none}</p>
         )}
         {selection?.kept && <p class="pb-quiet">{texts.selected.kept(`=${selection.kept}`)}</p>}
+        {selection && host.turnIntoNumbers && <TextNumber host={host} selection={selection} />}
         {selection?.note && (
           <p class="pb-quiet" lang="en">
             {selection.note}

@@ -1,7 +1,7 @@
 /** The words of the check of a whole sheet, in English. */
 export const check = {
   intro:
-    'Reads every POWDER formula and lists refused and unusual inputs, error cells, and figures that deserve a second look. Nothing is changed.',
+    'Reads every POWDER formula and lists refused and unusual inputs, error cells, numbers that stand as text, and figures that deserve a second look. Nothing is changed.',
   scope: 'What to check',
   sheet: 'This sheet',
   workbook: 'All sheets',
@@ -19,12 +19,14 @@ export const check = {
     error: 'Cells with an error',
     percentage: 'Shares that look like a percentage',
     dose: 'Doses that contradict each other',
+    text: 'Numbers that stand as text',
     unusual: 'Unusual inputs',
     constant: 'The same figure typed into many formulas',
   },
   dose: (value: string, other: string, place: string) => `${value} here, but ${other} in ${place}.`,
   constant: (value: string, count: string) =>
     `${value} is typed into ${count} formulas. In a cell of its own it could be changed at one place.`,
+  text: (count: string) => `Texts that look like numbers: ${count}. Formulas do not count them.`,
   goThere: (place: string) => `Go to ${place}`,
   more: (count: string) => `and ${count} more; the list on a sheet has them all`,
   toSheet: 'Put the list on a sheet of its own',

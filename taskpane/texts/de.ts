@@ -10,6 +10,7 @@ import { open } from './open.de.js';
 import { picture } from './picture.de.js';
 import { save } from './save.de.js';
 import { share } from './share.de.js';
+import { textNumbers } from './textNumbers.de.js';
 import { workbook } from './workbook.de.js';
 
 /** Every word of the pane that no declaration holds, in German. */
@@ -22,6 +23,7 @@ export const de: Texts = {
     'Diese Seite gehört in Excel: Öffnen Sie Powderbook dort über das Menüband. Für den Browser allein gibt es workbook.html, die eingebettete Arbeitsmappe.',
   failed: (detail) => `Die Arbeitsmappe konnte das nicht ausführen: ${detail}`,
   selected: {
+    above: 'Zelle und Diagramme',
     heading: 'Ausgewählte Zelle',
     none: 'Noch ist keine Zelle ausgewählt.',
     blank: 'leer',
@@ -46,6 +48,7 @@ export const de: Texts = {
   open,
   save,
   share,
+  textNumbers,
   workbook,
   list: {
     search: 'Funktionen suchen',

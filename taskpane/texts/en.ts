@@ -8,6 +8,7 @@ import { open } from './open.en.js';
 import { picture } from './picture.en.js';
 import { save } from './save.en.js';
 import { share } from './share.en.js';
+import { textNumbers } from './textNumbers.en.js';
 import { workbook } from './workbook.en.js';
 
 /** Every word of the pane that no declaration holds, in English. Its shape is what another language must fill. */
@@ -21,6 +22,7 @@ export const en = {
     'This page belongs inside Excel: open Powderbook there from the ribbon. In a browser on its own, use workbook.html, the embedded workbook.',
   failed: (detail: string) => `The workbook could not do that: ${detail}`,
   selected: {
+    above: 'Cell and charts',
     heading: 'Selected cell',
     none: 'No cell is selected yet.',
     blank: 'blank',
@@ -45,6 +47,7 @@ export const en = {
   open,
   save,
   share,
+  textNumbers,
   workbook,
   list: {
     search: 'Search functions',

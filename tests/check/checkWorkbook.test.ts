@@ -3,6 +3,8 @@ import { rangeText } from '../../taskpane/host/address.js';
 import type { WorkbookContents } from '../../taskpane/host/workbookContents.js';
 import { checkWorkbook } from '../../taskpane/pane/check/checkWorkbook.js';
 import type { Finding } from '../../taskpane/pane/check/finding.js';
+import { en } from '../../taskpane/texts/en.js';
+import { notationOf } from '../../taskpane/workbook/entry/notation.js';
 import { workbook } from './workbook.js';
 
 const check = async (contents: WorkbookContents, scope: 'sheet' | 'workbook' = 'workbook') =>
@@ -13,6 +15,24 @@ describe('the check of a workbook', () => {
   it('finds nothing where every input is usual', async () => {
     const contents = workbook({ Sheet1: [[1000, 0.65, '=POWDER.DRYMASS(A1,moisture)']] });
     expect(await checkWorkbook(contents, { scope: 'workbook' })).toEqual({ findings: [], formulas: 1 });
+  });
+
+  it('lists each table in which numbers stand as text once, where it knows how the user writes numbers', async () => {
+    const contents = workbook({
+      Sheet1: [
+        ['beer', '12,5', '3 €'],
+        ['ale', 7, 'x'],
+        [null, null, null],
+        ['=A1', null, '0,5'],
+      ],
+    });
+    const writing = { notation: notationOf('en-GB'), words: en.entry };
+    const { findings } = await checkWorkbook(contents, { scope: 'workbook', writing });
+    expect(findings.map((one) => `${told(one)} ${one.figures?.value}`)).toEqual([
+      'text Sheet1 B1:C1 12,5 2',
+      'text Sheet1 C4 0,5 1',
+    ]);
+    expect(await check(contents)).toEqual([]);
   });
 
   it('names every cell of a circle, whichever functions it leads through', async () => {

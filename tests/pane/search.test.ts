@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { german } from '../../functions/german/index.js';
 import { catalogue, families } from '../../src/catalogue.js';
 import { search } from '../../taskpane/pane/list/search.js';
+import { TRADE_WORDS } from '../../taskpane/pane/list/tradeWords.js';
 
 const found = (query: string, say?: (english: string) => string) =>
   search(families, query, say).flatMap(({ calculations }) => calculations.map(({ id }) => id));
@@ -69,6 +70,40 @@ describe('the search', () => {
     ['Entsorgung des Kuchens', 'DISPOSALCOST'],
   ])('answers “%s” in the German pane with %s, among the first three', (question, id) => {
     expect(found(question, german.say).slice(0, 3)).toContain(id);
+  });
+
+  it.each([
+    ['diatomaceous earth', 'Diatomeenerde', 'BODYFEED'],
+    ['kieselguhr for the precoat', 'Kieselgur für die Voranschwemmung', 'PRECOATMASS'],
+    ['turbidity', 'Trübung', 'HAZEGRADE'],
+    ['turbidity in EBC', 'Trübung in EBC', 'HAZEGRADE'],
+    ['NTU', 'NTU', 'TOUNIT'],
+    ['PVPP', 'PVPP', 'POLYPHENOLS'],
+    ['the filter is clogging', 'Der Filter ist verstopft', 'RISERATE'],
+    ['gallons to litres', 'Gallonen in Liter', 'TOUNIT'],
+    ['°P', '°P', 'TOUNIT'],
+    ['barrels', 'Barrel', 'TOUNIT'],
+    ['pounds per barrel', 'psi in bar', 'TOUNIT'],
+    ['confidence', 'Vertrauensbereich', 'SAVINGSPREAD'],
+    ['claim', 'Reklamation', 'MOISTURECREDIT'],
+    ['currency', 'Währung', 'LANDEDPRICE'],
+    ['payment terms', 'Zahlungsbedingungen', 'LANDEDPRICE'],
+    ['minimum order', 'Mindestbestellmenge', 'YEARPOWDER'],
+  ])('knows the words of the trade: “%s” and “%s” lead to %s, among the first three', (english, other, id) => {
+    expect(found(english).slice(0, 3)).toContain(id);
+    expect(found(other, german.say).slice(0, 3)).toContain(id);
+  });
+
+  it('leads each word of the trade to functions that exist, which it shows', () => {
+    const known = new Set<string>(catalogue.map(({ id }) => id));
+    for (const [said, ids] of TRADE_WORDS) {
+      expect(ids.filter((id) => !known.has(id))).toEqual([]);
+      for (const one of said.split(',')) {
+        expect(`${one} ${found(one).slice(0, ids.length).toSorted()}`).toBe(`${one} ${ids.toSorted()}`);
+        expect(one.trim().normalize('NFD').replace(/\p{M}/gu, '').toLowerCase()).toBe(one.trim());
+      }
+    }
+    expect(TRADE_WORDS.length).toBeGreaterThan(10);
   });
 
   it('never shows more than twelve for a question', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { dosing } from '../../src/sheets/dosing.js';
 import { starterSheets } from '../../src/sheets/index.js';
+import { around } from '../../taskpane/host/region.js';
 import { en } from '../../taskpane/texts/en.js';
 import { dateNotationOf, dayOf, readMoment } from '../../taskpane/workbook/entry/date.js';
 import { readEntry } from '../../taskpane/workbook/entry/entry.js';
@@ -12,7 +13,7 @@ import {
   withDecimals,
   withThousands,
 } from '../../taskpane/workbook/grid/numberPattern.js';
-import { around, hasTitles } from '../../taskpane/workbook/grid/region.js';
+import { hasTitles } from '../../taskpane/workbook/grid/region.js';
 import { firstShown } from '../../taskpane/workbook/grid/reveal.js';
 import { meantChoice } from '../../taskpane/workbook/grid/validation.js';
 import { pixelsOf, zoomFor } from '../../taskpane/workbook/grid/workbookData.js';

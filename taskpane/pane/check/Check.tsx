@@ -1,5 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Host } from '../../host/host.js';
+import type { RangeReference } from '../../host/reference.js';
+import { sayTurned } from '../sayTurned.js';
 import { sentenceFrom } from '../sentenceFrom.js';
 import { useSetting } from '../setting.js';
 import { Findings } from './Findings.js';
@@ -22,7 +24,7 @@ export function Check({ host }: { readonly host: Host }) {
   const running = useRef<AbortController>(undefined);
   useEffect(() => () => running.current?.abort(), []);
 
-  const run = async () => {
+  const run = async (before = '') => {
     if (running.current) return;
     const stop = new AbortController();
     running.current = stop;
@@ -36,11 +38,13 @@ export function Check({ host }: { readonly host: Host }) {
       const contents = await host.readAll({ signal, onProgress: (done) => setShare(done / 2) });
       const checked = await checkWorkbook(contents, {
         scope,
+        writing: setting.writing,
         signal,
         onProgress: (done) => setShare(0.5 + done / 2),
       });
       setFound({ checked, sheet: scope === 'sheet' ? contents.active : '' });
-      setSaid(check.done(formats.count(checked.formulas), formats.count(checked.findings.length)));
+      const done = check.done(formats.count(checked.formulas), formats.count(checked.findings.length));
+      setSaid(before ? `${before} ${done}` : done);
     } catch (error) {
       setSaid(stop.signal.aborted ? check.cancelled : '');
       if (!stop.signal.aborted) setFailed(sentenceFrom(error, texts));
@@ -57,6 +61,10 @@ export function Check({ host }: { readonly host: Host }) {
       setFailed(sentenceFrom(error, texts));
     }
   };
+  const { turnIntoNumbers } = host;
+  const turn =
+    turnIntoNumbers &&
+    ((place: RangeReference) => act(turnIntoNumbers(place).then((turned) => run(sayTurned(turned, setting)))));
   const { checked, sheet } = found ?? {};
   const list = checked && listSheet(checked.findings, setting);
   return (
@@ -91,7 +99,7 @@ export function Check({ host }: { readonly host: Host }) {
       {checked && checked.formulas > 0 && checked.findings.length === 0 && <p>{check.fine}</p>}
       {checked && checked.findings.length > 0 && list && (
         <>
-          <Findings checked={checked} sheet={sheet ?? ''} onGo={(place) => void act(host.goTo(place))} />
+          <Findings checked={checked} sheet={sheet ?? ''} onGo={(place) => void act(host.goTo(place))} onTurn={turn} />
           <button type="button" onClick={() => void act(host.insertSheet(list), check.listed)}>
             {check.toSheet}
           </button>

@@ -12,12 +12,17 @@ interface Props {
   readonly checked: Checked;
   readonly sheet: string;
   readonly onGo: (place: RangeReference) => void;
+  /** Where the workbook can turn texts into numbers. */
+  readonly onTurn: ((place: RangeReference) => void) | undefined;
 }
 
-function Line({ finding, sheet, onGo }: { finding: Finding; sheet: string; onGo: Props['onGo'] }) {
+type LineProps = Omit<Props, 'checked'> & { readonly finding: Finding };
+
+function Line({ finding, sheet, onGo, onTurn }: LineProps) {
   const setting = useSetting();
   const { text, english } = sayFinding(finding, setting);
   const place = placeText(finding.place, sheet);
+  const { turn, turnThere } = setting.texts.textNumbers;
   return (
     <li>
       <p>
@@ -29,17 +34,22 @@ function Line({ finding, sheet, onGo }: { finding: Finding; sheet: string; onGo:
         >
           {place}
         </button>{' '}
-        <span class="pb-quiet" lang="en">
+        <span class="pb-quiet" lang={finding.kind === 'text' ? undefined : 'en'}>
           {finding.subject}
         </span>
       </p>
       <p lang={english ? 'en' : undefined}>{text}</p>
+      {finding.kind === 'text' && onTurn && (
+        <button type="button" aria-label={turnThere(place)} onClick={() => onTurn(finding.place)}>
+          {turn}
+        </button>
+      )}
     </li>
   );
 }
 
 /** What was found, by kind, each with the way there. */
-export function Findings({ checked: { findings }, sheet, onGo }: Props) {
+export function Findings({ checked: { findings }, ...line }: Props) {
   const { texts, formats } = useSetting();
   return (
     <>
@@ -51,7 +61,7 @@ export function Findings({ checked: { findings }, sheet, onGo }: Props) {
             <Heading level={2}>{`${texts.check.kinds[kind]} (${formats.count(own.length)})`}</Heading>
             <ul>
               {own.slice(0, MOST_OF_A_KIND).map((finding, index) => (
-                <Line key={index} finding={finding} sheet={sheet} onGo={onGo} />
+                <Line key={index} finding={finding} {...line} />
               ))}
             </ul>
             {own.length > MOST_OF_A_KIND && (

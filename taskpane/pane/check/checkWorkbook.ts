@@ -1,14 +1,18 @@
 import type { WorkbookContents } from '../../host/workbookContents.js';
+import type { Writing } from '../../workbook/entry/writing.js';
 import { FormulaCheck } from './checkFormula.js';
 import { type Checked, KINDS } from './finding.js';
 import { Snapshot } from './snapshot.js';
 import { Suspicions } from './suspicions.js';
+import { textNumbers } from './textNumbers.js';
 
 /** How long the page may stand still while formulas are checked, in ms. */
 const AT_ONCE = 40;
 
 export interface CheckOptions {
   readonly scope: 'sheet' | 'workbook';
+  /** How the user writes numbers: texts that look like numbers are looked for where it is given. */
+  readonly writing?: Writing;
   readonly onProgress?: (share: number) => void;
   readonly signal?: AbortSignal;
 }
@@ -18,7 +22,7 @@ const pause = (): Promise<void> => new Promise((go) => setTimeout(go));
 /** Checks every formula with one of our functions, letting the page breathe in between. */
 export async function checkWorkbook(
   contents: WorkbookContents,
-  { scope, onProgress, signal }: CheckOptions,
+  { scope, writing, onProgress, signal }: CheckOptions,
 ): Promise<Checked> {
   const snapshot = new Snapshot(contents);
   const suspicions = new Suspicions(snapshot);
@@ -44,7 +48,8 @@ export async function checkWorkbook(
       since = performance.now();
     }
   }
-  const findings = [...check.findings, ...suspicions.findings()];
+  const texts = writing ? sheets.flatMap((sheet) => textNumbers(sheet, writing)) : [];
+  const findings = [...check.findings, ...texts, ...suspicions.findings()];
   findings.sort((one, other) => KINDS.indexOf(one.kind) - KINDS.indexOf(other.kind));
   return { findings, formulas: check.formulas };
 }

@@ -1,7 +1,7 @@
 import type { RangeReference } from '../../host/reference.js';
 
 /** Kinds of finding, gravest first: the list stands in this order. */
-export const KINDS = ['refused', 'error', 'percentage', 'dose', 'unusual', 'constant'] as const;
+export const KINDS = ['refused', 'error', 'percentage', 'dose', 'text', 'unusual', 'constant'] as const;
 export type Kind = (typeof KINDS)[number];
 
 /** One thing that deserves a look, and where it stands. */

@@ -17,6 +17,7 @@ export function sayFinding(
   if (kind === 'constant' && figures) {
     return own(texts.check.constant(amount(figures.value), formats.count(figures.places.length + 1)));
   }
+  if (kind === 'text' && figures) return own(texts.check.text(formats.count(figures.value)));
   if (sentence) return { text: sentence, english: true };
   const meaning = Object.entries(texts.help.error).find(([error]) => error === subject)?.[1];
   return own(meaning ?? subject);

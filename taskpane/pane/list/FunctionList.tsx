@@ -32,7 +32,7 @@ export function FunctionList({ query, onQuery, opened, onOpened, onChoose }: Pro
           value={query}
           onInput={(event) => onQuery(event.currentTarget.value)}
         />
-        <p class="pb-quiet" id="pb-search-hint">
+        <p class="pb-quiet" id="pb-search-hint" hidden={query !== ''}>
           {texts.list.hint}
         </p>
         <p class="pb-quiet" role="status">
@@ -52,6 +52,7 @@ export function FunctionList({ query, onQuery, opened, onOpened, onChoose }: Pro
           // A search opens what it finds, whatever was open before.
           key={`${family.name} ${query !== ''}`}
           family={family}
+          found={query !== ''}
           open={query !== '' || opened.includes(family.name)}
           onOpen={(open) => {
             if (query === '')

@@ -1,6 +1,7 @@
 import type { Calculation, Family } from '../../../src/core/calculation.js';
 import type { Input } from '../../../src/core/input.js';
 import { meantBy, PASSED_OVER } from './everydayWords.js';
+import { tradeWords } from './tradeWords.js';
 
 const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
@@ -33,10 +34,8 @@ function wordsOf({ id, summary, question, inputs, output }: Calculation, say: Sa
 const has = (text: string, word: string): boolean =>
   word.length > 4 ? text.includes(word) : new RegExp(`(^|[^\\p{L}])${word}`, 'u').test(text);
 
-function questionWords(query: string): readonly string[] {
-  const words = plain(query)
-    .split(/[^\p{L}\p{N}._]+/u)
-    .filter(Boolean);
+function questionWords(question: string): readonly string[] {
+  const words = question.split(/[^\p{L}\p{N}._]+/u).filter(Boolean);
   const telling = words.filter((word) => !PASSED_OVER.has(word));
   return telling.length > 0 ? telling : words;
 }
@@ -58,16 +57,22 @@ const MOST = 12;
  * fewer calculations it fits; one that fits none is passed over.
  */
 export function search(families: readonly Family[], query: string, say: Say = (text) => text): readonly Family[] {
-  const words = questionWords(query);
-  if (words.length === 0) return families;
+  const { led, rest } = tradeWords(plain(query));
+  const words = questionWords(rest);
+  if (words.length + led.length === 0) return families;
   const all = families.flatMap(({ calculations }) => calculations).map((one) => [one, wordsOf(one, say)] as const);
   const scores = new Map<Calculation, number>();
-  for (const word of words) {
-    const meant = meantBy(word);
-    const fits = all.map(([one, texts]) => [one, likeness(word, meant, texts)] as const).filter(([, how]) => how > 0);
+  const count = (fits: readonly (readonly [one: Calculation, how: number])[]) => {
     const weight = Math.log(1 + all.length / Math.max(1, fits.length));
     for (const [one, how] of fits) scores.set(one, (scores.get(one) ?? 0) + how * weight);
+  };
+  for (const word of words) {
+    const meant = meantBy(word);
+    count(all.map(([one, texts]) => [one, likeness(word, meant, texts)] as const).filter(([, how]) => how > 0));
   }
+  // The first of those that a word of the trade leads to is meant before the others.
+  for (const ids of led)
+    count(all.flatMap(([one]) => (ids.includes(one.id) ? [[one, 1.2 - 0.1 * ids.indexOf(one.id)] as const] : [])));
   const ranked = [...scores].sort(([, one], [, other]) => other - one).map(([one]) => one);
   const least = NEAR * Math.max(0, ...scores.values());
   const shown = ranked.slice(0, MOST).filter((one) => (scores.get(one) ?? 0) >= least);

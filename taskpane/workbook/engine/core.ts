@@ -20,6 +20,7 @@ export {
   type IMutationInfo,
   type INumfmtLocaleTag,
   type Injector,
+  InterceptorEffectEnum,
   type IObjectMatrixPrimitiveType,
   type IRange,
   IResourceLoaderService,

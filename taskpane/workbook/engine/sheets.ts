@@ -16,6 +16,7 @@ export {
   RemoveSheetMutation,
   ReorderRangeMutation,
   SetHorizontalTextAlignCommand,
+  SetRangeValuesCommand,
   SetRangeValuesMutation,
   SetSelectionsOperation,
   SetStyleCommand,

@@ -1,5 +1,7 @@
+import { datesOfBlock } from './blockDates.js';
+import { readMoney } from './money.js';
 import type { Notation } from './notation.js';
-import { looksNumeric } from './number.js';
+import { LONGEST, looksNumeric } from './number.js';
 
 /** One number on its own that has a decimal mark to one reader and a group of three digits to another. */
 const EITHER = /^[+\-−]?[1-9]\d{0,2}[.,]\d{3}\s*%?$/;
@@ -11,7 +13,8 @@ const other = (mark: Mark): Mark => (mark === ',' ? '.' : ',');
 
 /** The decimal mark that a text can only have been written with; or that it may be read with either. */
 function markOf(written: string): Mark | 'either' | undefined {
-  const text = written.trim();
+  if (written.length > LONGEST) return undefined;
+  const text = readMoney(written)?.number ?? written.trim();
   if (!looksNumeric(text)) return undefined;
   const marks = (text.match(/[.,]/g) ?? []) as Mark[];
   const [first, last] = [marks[0], marks.at(-1)];
@@ -27,13 +30,18 @@ export interface BlockNotation {
   readonly shownBy?: string;
   /** A number that could be read in either way, where nothing in the block settles it. */
   readonly open?: string;
+  /** The same of a date. */
+  readonly openDate?: string;
 }
 
 /**
  * How the numbers of a pasted block are written. One program wrote them all, so what one cell shows holds for each;
  * where cells contradict each other, or show nothing, they are read as the user's language writes numbers.
  */
-export function notationOfBlock(texts: Iterable<string>, own: Notation): BlockNotation {
+export function notationOfBlock(texts: readonly string[], language: Notation): BlockNotation {
+  const { dates, open: openDate } = datesOfBlock(texts, language.dates);
+  const own = { ...language, dates };
+  const left = openDate === undefined ? {} : { openDate };
   const shown = new Map<Mark | 'either', string>();
   for (const text of texts) {
     const mark = markOf(text);
@@ -43,7 +51,7 @@ export function notationOfBlock(texts: Iterable<string>, own: Notation): BlockNo
   if (foreign !== undefined && usual === undefined) {
     const decimal = other(own.decimal);
     const groups = `${[...own.groups].filter((group) => group !== decimal).join('')}${own.decimal}`;
-    return { notation: { ...own, decimal, groups }, shownBy: foreign };
+    return { notation: { ...own, decimal, groups }, shownBy: foreign, ...left };
   }
-  return { notation: own, ...(open !== undefined && usual === undefined ? { open } : {}) };
+  return { notation: own, ...(open !== undefined && usual === undefined ? { open } : {}), ...left };
 }

@@ -38,19 +38,31 @@ interface Moment {
   readonly format: string;
 }
 
-const ISO = /^(\d{4})-(\d{1,2})-(\d{1,2})$/;
-const TIME = /^(\d{1,4}):([0-5]\d)(?::([0-5]\d)(?:[.,]\d+)?)?(?:\s*([ap])m)?$/i;
+const ISO = /^(\d{4})([-/.])(\d{1,2})\2(\d{1,2})$/;
+const TIME = /^(\d{1,4}):([0-5]\d)(?::([0-5]\d)(?:[.,](\d{1,9}))?)?(?:\s*([ap])m)?$/i;
+/** A sheet shows no part of a second smaller than this many digits. */
+const PARTS_OF_A_SECOND = 3;
+/** What follows a moment that says where on the globe its clock stands; the clock is taken as it was written. */
+const OFFSET = /(?:Z|[+-]\d{2}:?\d{2})$/;
 
 function readTime(text: string): Moment | undefined {
   const match = TIME.exec(text);
   if (!match) return undefined;
-  const [, hours, minutes, seconds, half] = match;
+  const [, hours, minutes, seconds, part, half] = match;
   const given = Number(hours);
   if (half && (given > 12 || given === 0)) return undefined;
   const hour = half ? (given % 12) + (half.toLowerCase() === 'p' ? 12 : 0) : given;
-  const value = (hour * 3600 + Number(minutes) * 60 + Number(seconds ?? 0)) / 86_400;
-  return { value, format: `${hour >= 24 ? '[h]' : 'hh'}:mm${seconds ? ':ss' : ''}` };
+  const value = (hour * 3600 + Number(minutes) * 60 + Number(`${seconds ?? 0}.${part ?? 0}`)) / 86_400;
+  const behind = part ? `.${'0'.repeat(Math.min(part.length, PARTS_OF_A_SECOND))}` : '';
+  return { value, format: `${hour >= 24 ? '[h]' : 'hh'}:mm${seconds ? ':ss' : ''}${behind}` };
 }
+
+/** With points a day without its year ends in one, as 3.4. does; 3.4 may be a number, and 5-10 a range. */
+const WRITTEN: Readonly<Record<string, RegExp>> = {
+  '.': /^(\d{1,2})\.\s?(\d{1,2})\.(?:\s?(\d{4}|\d{2}))?$/,
+  '-': /^(\d{1,2})-(\d{1,2})-(\d{4}|\d{2})$/,
+};
+const SLASHED = /^(\d{1,2})\/(\d{1,2})(?:\/(\d{4}|\d{2}))?$/;
 
 const fullYear = (year: string): number => {
   if (year.length > 2) return Number(year);
@@ -60,14 +72,10 @@ const fullYear = (year: string): number => {
 function readDay(text: string, { order, mark, pattern }: DateNotation, now: Date): Moment | undefined {
   const iso = ISO.exec(text);
   if (iso) {
-    const value = dayOf(Number(iso[1]), Number(iso[2]), Number(iso[3]));
+    const value = dayOf(Number(iso[1]), Number(iso[3]), Number(iso[4]));
     return value === undefined ? undefined : { value, format: 'yyyy-mm-dd' };
   }
-  // With points a day without its year ends in one, as 3.4. does; 3.4 may be a number.
-  const between =
-    mark === '.' ? /^(\d{1,2})\.\s?(\d{1,2})\.(?:\s?(\d{4}|\d{2}))?$/ : /^(\d{1,2})\/(\d{1,2})(?:\/(\d{4}|\d{2}))?$/;
-  const slashed = mark === '.' ? /^(\d{1,2})\/(\d{1,2})(?:\/(\d{4}|\d{2}))?$/ : between;
-  const match = between.exec(text) ?? slashed.exec(text);
+  const match = WRITTEN[mark]?.exec(text) ?? SLASHED.exec(text);
   if (!match) return undefined;
   const [first, second] = [Number(match[1]), Number(match[2])];
   const [day, month] = order === 'mdy' ? [second, first] : [first, second];
@@ -81,7 +89,7 @@ export function readMoment(typed: string, notation: DateNotation, now = new Date
   const only = readTime(text) ?? readDay(text, notation, now);
   if (only) return only;
   const both = /^(\S+(?:\.\s?\d{4})?)(?:T|,?\s+)(\d{1,2}:.*)$/.exec(text);
-  const [day, time] = [readDay(both?.[1] ?? '', notation, now), readTime(both?.[2]?.replace(/Z$/, '') ?? '')];
+  const [day, time] = [readDay(both?.[1] ?? '', notation, now), readTime(both?.[2]?.replace(OFFSET, '') ?? '')];
   if (!day || !time || time.value >= 1) return undefined;
   return { value: day.value + time.value, format: `${day.format} ${time.format}` };
 }

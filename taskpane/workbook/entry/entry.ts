@@ -1,8 +1,7 @@
 import { canRun } from '../xlsx/runnable.js';
-import { readMoment } from './date.js';
+import { readFigure } from './figure.js';
 import { type FormulaEntry, readFormula } from './formula.js';
-import { moneyFormat, readMoney } from './money.js';
-import { type NumberEntry, readNumber } from './number.js';
+import type { NumberEntry } from './number.js';
 import type { Writing } from './writing.js';
 
 export type Entry = NumberEntry | FormulaEntry | { readonly kind: 'boolean'; readonly value: boolean };
@@ -17,23 +16,10 @@ function formulaEntry(typed: string, writing: Writing, before?: string): Formula
 /** A sum that begins with a sign, such as +450*2 or -(3+4)/2. A number with a sign, or one with dashes in it, is none. */
 const SUM = /^[+-](?=.*[*/^(])[\d(][\d.,\s+\-*/^()%]*$/;
 
-/** A number with the sign of a currency, or in brackets. */
-function moneyEntry(typed: string, writing: Writing): NumberEntry | undefined {
-  const money = readMoney(typed);
-  const entry = money && readNumber(money.number, writing);
-  if (!money || !entry || entry.kind === 'text' || (entry.kind === 'number' && entry.percent)) return undefined;
-  return entry.kind === 'number' ? { ...entry, format: moneyFormat(money, entry.decimals) } : entry;
-}
-
-function momentEntry(typed: string, { notation }: Writing): NumberEntry | undefined {
-  const moment = readMoment(typed, notation.dates);
-  return moment && { kind: 'number', value: moment.value, percent: false, decimals: 0, format: moment.format };
-}
-
 /** What a typed cell content means. What is no date in the order of the language is never guessed: 5-10 stays a text. */
 export function readEntry(typed: string, writing: Writing, before?: string): Entry {
   if (typed.startsWith('=') && typed.length > 1) return formulaEntry(typed, writing, before);
   if (/^(true|false)$/i.test(typed)) return { kind: 'boolean', value: typed.toLowerCase() === 'true' };
   if (SUM.test(typed)) return formulaEntry(`=${typed.replace(/^\+/, '')}`, writing, before);
-  return momentEntry(typed, writing) ?? moneyEntry(typed, writing) ?? readNumber(typed, writing);
+  return readFigure(typed, writing);
 }

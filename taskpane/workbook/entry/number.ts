@@ -18,7 +18,7 @@ const MOST_DIGITS = 15;
 /** Each character fits one place of it alone: where two places take spaces, a long row of them is tried for seconds. */
 const LOOKS_NUMERIC = /^[+\-−]?(?=[.,'’\s]*\d)[\d.,'’\s]+(?:e[+-]?\d+\s*)?%?$/iu;
 /** Characters of a text that may still be a number. */
-const LONGEST = 400;
+export const LONGEST = 400;
 
 /** Whether a text may be a number of some country's. */
 export const looksNumeric = (text: string): boolean => text.length <= LONGEST && LOOKS_NUMERIC.test(text);

@@ -1,14 +1,15 @@
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
-import type { Block, Cells, Selection, ShownChart } from '../../host/host.js';
-import type { Reference } from '../../host/reference.js';
+import type { Block, Cells, Selection, ShownChart, Turned } from '../../host/host.js';
+import type { RangeReference, Reference } from '../../host/reference.js';
 import { Refusal } from '../../host/refusal.js';
 import type { WorkbookContents } from '../../host/workbookContents.js';
 import type { Calculation } from '../calculation/standing.js';
 import { servicesOf } from '../engine/services.js';
 import { ILayoutService } from '../engine/ui.js';
+import type { Writing } from '../entry/writing.js';
 import type { Book } from '../xlsx/book.js';
 import { type Autosave, askBeforeLeaving, autosave, type SaveState } from './autosave.js';
-import type { Grid } from './boot.js';
+import type { BootedGrid } from './boot.js';
 import { watchCharts } from './charts.js';
 import { copyWithValues } from './copyWithValues.js';
 import { type Formatting, formatting } from './format.js';
@@ -22,6 +23,7 @@ import { insertStarter } from './sheets.js';
 import { type Steps, stepsOf } from './steps.js';
 import { type Summary, watchSummary } from './summary.js';
 import { type SheetTabs, sheetTabs } from './tabs.js';
+import { turnIntoNumbers } from './textNumbers.js';
 import { bookOfGrid } from './toBook.js';
 import { loadTools, type Tools } from './tools.js';
 import { fitted, zoomFor } from './workbookData.js';
@@ -48,6 +50,7 @@ export interface OpenedWorkbook {
   write(block: Block, overwrite: boolean): { readonly address: string };
   insertSheet(starter: StarterSheet): void;
   readAll(): WorkbookContents;
+  turnIntoNumbers(place?: RangeReference): Turned;
   goTo(reference: Reference): void;
   copyWithValues(ending: string): { readonly name: string };
   /** The workbook as it stands, for a file. */
@@ -62,10 +65,10 @@ export interface OpenedWorkbook {
 }
 
 export function openedWorkbook(
-  grid: Grid,
+  grid: BootedGrid,
   container: HTMLElement,
-  calculation: Calculation,
   language: string,
+  writing: Writing,
 ): OpenedWorkbook {
   let tools: Promise<Tools> | undefined;
   let readOnly = false;
@@ -76,7 +79,7 @@ export function openedWorkbook(
   return {
     tabs: sheetTabs(grid),
     steps: stepsOf(grid),
-    calculation,
+    calculation: grid.calculation,
     format: formatting(grid, language),
     tools: () => {
       tools ??= loadTools(grid, language);
@@ -84,7 +87,7 @@ export function openedWorkbook(
     },
     zoom: zoomOf(grid),
     onSummary: (listener) => watchSummary(grid, listener),
-    page: () => ({ ...pageOfSheet(grid), upToDate: calculation.upToDate() }),
+    page: () => ({ ...pageOfSheet(grid), upToDate: grid.calculation.upToDate() }),
     selection: () => readSelection(grid),
     onSelection: (listener) => watchSelection(grid, listener),
     onCharts: (listener) => watchCharts(grid, listener),
@@ -96,10 +99,11 @@ export function openedWorkbook(
         insertStarter(grid, fitted(starter, clientWidth)).zoom(zoomFor(starter, clientWidth));
       }),
     readAll: () => readAll(grid),
+    turnIntoNumbers: (place) => changing(() => turnIntoNumbers(grid, writing, place)),
     goTo: (reference) => goTo(grid, reference),
     copyWithValues: (ending) => changing(() => copyWithValues(grid, ending)),
     book: () => bookOfGrid(grid),
-    autosave: (tell) => autosave(grid, calculation.first, tell),
+    autosave: (tell) => autosave(grid, grid.calculation.first, tell),
     askBeforeLeaving: () => askBeforeLeaving(grid),
     makeReadOnly: () => {
       readOnly = true;

@@ -8,6 +8,7 @@ import { keepRulesOfEmptiedCells } from '../engine/mends/clearing.js';
 import { takeCompletionsOnPurpose } from '../engine/mends/completion.js';
 import { mendMarkup } from '../engine/mends/markup.js';
 import { closeNameListOnChoice } from '../engine/mends/nameList.js';
+import { mendSpilledFormula } from '../engine/mends/spilledFormula.js';
 import { servicesOf } from '../engine/services.js';
 import { loadLocale } from '../engine/words/locale.js';
 import { notationOf } from '../entry/notation.js';
@@ -25,6 +26,7 @@ import { address, workbookOf } from './place.js';
 import { completeStarter } from './sheets.js';
 import { showNumbers } from './showing.js';
 import { forgetSteps } from './steps.js';
+import { markTextNumbers } from './textNumbers.js';
 import type { Tools } from './tools.js';
 import { readTyping } from './typing.js';
 import { type CellPlace, untilWritten } from './untilWritten.js';
@@ -106,19 +108,21 @@ export async function startGrid({
     flag: (place, ...what) => about(place, words.entry.flagged(addressOf(place), ...what)),
   });
   showNumbers(grid, writing.notation);
+  markTextNumbers(grid, writing);
   readPasting(grid, container, writing, tell);
   renewMessagesAfterMoves(grid);
   markMoves(grid);
   keepRulesOfEmptiedCells(grid.univer);
   leaveGoingSheet(grid);
   takeCompletionsOnPurpose(grid.univer);
+  mendSpilledFormula(grid.univer);
   mendMarkup(container, words);
   growToTypedAddress(grid, container, (...most) => tell(words.entry.tooFar(...most)));
   dark().addEventListener('change', ({ matches }) => grid.api.toggleDarkMode(matches));
   // Earlier it would take keys for a cell that cannot be seen or chosen yet.
   await servicesOf(grid.univer).get(LifecycleService).onStage(LifecycleStages.Rendered);
   forgetSteps(grid);
-  const workbook = openedWorkbook(grid, container, grid.calculation, language);
+  const workbook = openedWorkbook(grid, container, language, writing);
   const use = (work: (tools: Tools) => void) => () =>
     void workbook.tools().then(work, () => tell(words.format.notLoaded));
   addKeys(grid, container, language, {
