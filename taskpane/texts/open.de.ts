@@ -42,7 +42,7 @@ export const open: Texts['open'] = {
     longTexts:
       'der Rest von Texten mit mehr als 32.767 Zeichen oder mit mehr Zeichen über einem Buchstaben, als eine Schrift hat',
     brokenCells: 'Zellen mit unlesbarer Adresse',
-    hiddenSheets: 'das Ausblenden von Blättern (sie sind zu sehen)',
+    hiddenSheets: 'das Ausblenden eines Blattes, wo sonst keines zu sehen wäre',
     otherSheets: 'Blätter, die nur ein Diagramm oder alte Makros enthalten',
     brokenSheets: 'Blätter, deren Teil fehlt',
     sheetNames: 'Blattnamen, die kein Blatt haben kann (sie wurden ersetzt)',
@@ -55,7 +55,8 @@ export const open: Texts['open'] = {
     macros: 'Makros',
     pivots: 'Pivot-Tabellen (ihre Zellen bleiben)',
     tables: 'Tabellen (ihre Zellen bleiben)',
-    filters: 'Filter',
+    filters:
+      'Filter anders als nach Werten, nach einer Farbe oder durch Vergleichen (die Zeilen, die sie ausblenden, sind zu sehen)',
     links: 'Links (ihre Texte bleiben)',
     external: 'Formeln, die andere Arbeitsmappen lesen (ihre letzten Werte bleiben)',
     brokenFormulas: 'Formeln, die nicht lesbar sind (ihre letzten Werte bleiben)',
@@ -79,7 +80,7 @@ export const open: Texts['open'] = {
     emptyTexts: 'leere Texte in Formeln (sie gelten dort als leere Zellen)',
     richText: 'mehrere Schriftbilder in einem Text',
     notes: 'die Form von Notizen (sie erscheinen als Hinweise ihrer Zellen und werden so gespeichert)',
-    printAreas: 'Seitenumbrüche, und Druckbereiche jenseits der letzten Zeile oder Spalte',
+    printAreas: 'Druckbereiche und Seitenumbrüche jenseits der letzten Zeile oder Spalte',
     names: 'Namen, die für etwas anderes als einen Bereich oder einen Wert stehen',
     hiddenNames: 'ausgeblendete Namen',
     sameNames: 'Namen, die mehrere Blätter vergeben, jedes für sich',

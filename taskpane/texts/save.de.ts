@@ -31,5 +31,7 @@ export const save: Texts['save'] = {
     values:
       'Die Datei ist dem Browser übergeben, der sie bei seinen Downloads ablegt. Die Ergebnisse von Powderbook stehen darin als Zahlen, die nicht folgen, wenn sich andere ändern; die Formeln von Tabellenprogrammen sind weiter Formeln.',
   },
+  coloursLeft:
+    'Für einen Filter nach mehreren Farben zugleich ist in einer solchen Datei kein Platz: Seine Zeilen sind dort ausgeblendet, aber wonach er fragt, bleibt nicht erhalten.',
   failed: 'Es wurde keine Datei geschrieben. Die Arbeitsmappe ist, wie sie war.',
 };

@@ -30,5 +30,8 @@ export const save = {
     values:
       'The file was given to the browser, which keeps it with its downloads. Powderbook’s answers are figures in it, which do not follow when others change; the formulas of spreadsheet programs are formulas still.',
   },
+  /** What such a file has no place for. */
+  coloursLeft:
+    'A filter by several colours at once has no place in such a file: its rows are hidden there, but what it asks for is not kept.',
   failed: 'No file was written. The workbook is as it was.',
 };

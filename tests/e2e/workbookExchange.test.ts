@@ -14,7 +14,7 @@ beforeEach(async () => {
 afterEach(() => workbook.close());
 
 describe('a workbook of the corpus, opened and saved in a browser', () => {
-  it.each(['shared formulas', 'alignment', 'shape of sheets'])(
+  it.each(['shared formulas', 'alignment', 'shape of sheets', 'filters', 'print'])(
     'is the file that the grid without a page saves: %s',
     async (name) => {
       const made = CORPUS[name];

@@ -70,7 +70,7 @@ const NAMES: Partial<Record<FactKind, readonly Notice[]>> = {
   array: ['fixedArrays', 'unevenArrays'],
   name: ['names', 'sameNames'],
   sheet: ['hiddenSheets', 'otherSheets', 'brokenSheets', 'sheetNames', 'dates1904'],
-  'hidden row or column': ['hidden'],
+  'hidden row or column': ['hidden', 'filters'],
   outline: ['outline'],
   fill: ['looks'],
   alignment: ['looks'],

@@ -12,9 +12,11 @@ import {
   UniverInstanceType,
 } from '../../taskpane/workbook/engine/core.js';
 import {
+  ISheetRowFilteredService,
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationStartMutation,
 } from '../../taskpane/workbook/engine/formula.js';
+import { beforeFirstCalculation } from '../../taskpane/workbook/engine/mends/firstCalculation.js';
 import { servicesOf } from '../../taskpane/workbook/engine/services.js';
 import { UniverSheetsDataValidationPlugin } from '../../taskpane/workbook/engine/validation.js';
 import { FUniver } from '../../taskpane/workbook/engine/withoutPage.js';
@@ -22,6 +24,7 @@ import { answers } from '../../taskpane/workbook/formula/cellError.js';
 import { registerCalculation } from '../../taskpane/workbook/formula/engine.js';
 import type { Grid } from '../../taskpane/workbook/grid/boot.js';
 import { cellData } from '../../taskpane/workbook/grid/cells.js';
+import { filteredOutOf } from '../../taskpane/workbook/grid/filters.js';
 import { workbookOf } from '../../taskpane/workbook/grid/place.js';
 import { readCell } from '../../taskpane/workbook/grid/selection.js';
 import { completeStarter } from '../../taskpane/workbook/grid/sheets.js';
@@ -55,6 +58,12 @@ async function calculated(workbook: IWorkbookData, begin: (grid: Grid) => void):
   const messages = registerCalculation(univer, functions);
   univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
   univer.registerPlugin(UniverSheetsDataValidationPlugin);
+  const filteredOut = filteredOutOf(workbook);
+  beforeFirstCalculation(univer, () =>
+    servicesOf(univer)
+      .get(ISheetRowFilteredService)
+      .register((_, sheet, row) => filteredOut[sheet]?.includes(row) ?? false),
+  );
   univer.createUnit(UniverInstanceType.UNIVER_SHEET, workbook);
   const grid: Grid = { univer, api: FUniver.newAPI(univer), messages };
   begin(grid);

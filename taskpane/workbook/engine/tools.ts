@@ -6,7 +6,6 @@ import '@univerjs/sheets-filter-ui/lib/index.css';
 
 export { OpenFindDialogOperation, OpenReplaceDialogOperation, UniverFindReplacePlugin } from '@univerjs/find-replace';
 export {
-  SHEET_FILTER_SNAPSHOT_ID,
   SmartToggleSheetsFilterCommand,
   UniverSheetsFilterPlugin,
 } from '@univerjs/sheets-filter';

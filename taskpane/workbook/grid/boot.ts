@@ -24,6 +24,7 @@ import { UniverSheetsDataValidationPlugin } from '../engine/validation.js';
 import type { Locale } from '../engine/words/locale.js';
 import { type Functions, registerHolding } from '../formula/engine.js';
 import { Messages } from '../formula/messages.js';
+import { filteredOutOf } from './filters.js';
 import { menu } from './menu.js';
 
 export interface Grid {
@@ -94,6 +95,8 @@ export function bootGrid({
     showEditOnDropdown: false,
     showSearchOnDropdown: false,
   });
+  // The parts that filter load later; what leaves hidden rows out is right from the first calculation on.
+  calculation.filteredOut(filteredOutOf(data));
   univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
   // The page says itself, and more plainly, that a calculation lasts.
   servicesOf(univer).get(IUIPartsService).setUIVisible(SheetsUIPart.FORMULA_AUX, false);

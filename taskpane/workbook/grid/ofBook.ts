@@ -8,11 +8,12 @@ import {
   type IWorksheetData,
   LocaleType,
 } from '../engine/core.js';
-import type { Book, BookCell, BookSheet } from '../xlsx/book.js';
+import { type Book, type BookCell, type BookSheet, shownSheetOf } from '../xlsx/book.js';
 import { isError } from '../xlsx/errors.js';
 import { styleOfBook, UNFORMATTED } from './bookStyle.js';
 import { textCell } from './cells.js';
 import { withCharts } from './charts.js';
+import { FILTERS, savedFilters } from './filters.js';
 import { withFixed } from './fixed.js';
 import { conditionRule, validationsOf } from './judging.js';
 import { withKept } from './kept.js';
@@ -64,12 +65,13 @@ function engineCell(cell: BookCell, styles: Styles): ICellData {
 }
 
 /** Heights, tab, size and lines, and the set-up of print, which travels with the sheet. */
-const shownData = ({ heights = [], tab, zoom, plain, page }: BookSheet): Partial<IWorksheetData> => ({
+const shownData = ({ heights = [], hidden, tab, zoom, plain, page }: BookSheet): Partial<IWorksheetData> => ({
   rowData: rowHeights(heights),
+  hidden: hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
   ...(tab ? { tabColor: tab } : {}),
   ...(zoom ? { zoomRatio: zoom } : {}),
   ...(plain ? { showGridlines: BooleanNumber.FALSE } : {}),
-  ...(page ? { custom: { page } } : {}),
+  custom: { ...(page ? { page } : {}), ...(hidden ? { hidden } : {}) },
 });
 
 function sheetOf(sheet: BookSheet, id: string, styles: Styles): Partial<IWorksheetData> {
@@ -85,7 +87,6 @@ function sheetOf(sheet: BookSheet, id: string, styles: Styles): Partial<IWorkshe
     rowCount: Math.max(ROWS, sheet.rows.length, sheet.heights?.length ?? 0),
     columnCount: Math.max(COLUMNS, widest, sheet.widths.length),
     cellData: cells,
-    hidden: BooleanNumber.FALSE,
     ...shapeData(sheet),
     ...shownData(sheet),
   };
@@ -95,13 +96,7 @@ function sheetOf(sheet: BookSheet, id: string, styles: Styles): Partial<IWorkshe
 const idOf = (number: number): string => `sheet-${number}`;
 
 /** The id of the sheet that a workbook shows first. */
-export const shownFirst = ({ sheets, active }: Book): string =>
-  idOf(
-    Math.max(
-      0,
-      sheets.findIndex(({ name }) => name === active),
-    ),
-  );
+export const shownFirst = (book: Book): string => idOf(shownSheetOf(book));
 
 /** A workbook from a file as the engine opens it. */
 export function gridOfBook(book: Book): IWorkbookData {
@@ -121,6 +116,7 @@ export function gridOfBook(book: Book): IWorkbookData {
     sheets: Object.fromEntries(sheets.map((sheet, number) => [ids[number], sheet])),
     resources: [
       { name: 'SHEET_DEFINED_NAME_PLUGIN', data: JSON.stringify(savedNames(book, ids)) },
+      { name: FILTERS, data: JSON.stringify(savedFilters(book, ids)) },
       { name: 'SHEET_DATA_VALIDATION_PLUGIN', data: bySheet(validationsOf) },
       {
         name: 'SHEET_CONDITIONAL_FORMATTING_PLUGIN',

@@ -19,6 +19,7 @@ import { alignOfStyle, lookOfStyle, UNFORMATTED } from './bookStyle.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
 import { chartsOf } from './charts.js';
+import { FILTERS, filterOfSaved, type SavedFilters } from './filters.js';
 import { fixedOf } from './fixed.js';
 import { formulasOf } from './formulas.js';
 import { writableKept } from './kept.js';
@@ -84,6 +85,10 @@ function conditionsOf(rules: readonly SavedRule[]): readonly SheetCondition[] {
   );
 }
 
+/** How a file hid a sheet that is still hidden; one that was hidden here is on offer everywhere. */
+const hiddenAs = (custom: IWorksheetData['custom']): BookSheet['hidden'] =>
+  custom?.hidden === 'veryHidden' ? 'veryHidden' : 'hidden';
+
 /** The workbook in the grid as it stands, with the answers of its formulas. */
 export function bookOfGrid(grid: Grid): Book {
   const workbook = workbookOf(grid);
@@ -96,6 +101,7 @@ export function bookOfGrid(grid: Grid): Book {
   const answers = model.getArrayFormulaCellData()[saved.id];
   const fills = model.getArrayFormulaRange()[saved.id];
   const rules = resource<Record<string, readonly SavedRule[]>>('SHEET_CONDITIONAL_FORMATTING_PLUGIN') ?? {};
+  const filters = resource<SavedFilters>(FILTERS) ?? {};
   const names = namesOfSaved(
     Object.values(resource<ReturnType<typeof savedNames>>('SHEET_DEFINED_NAME_PLUGIN') ?? {}),
     new Map(saved.sheetOrder.map((id) => [id, saved.sheets[id]?.name ?? id])),
@@ -110,6 +116,7 @@ export function bookOfGrid(grid: Grid): Book {
       columnData = {},
       freeze,
       rowData,
+      hidden,
       tabColor,
       zoomRatio = 1,
       showGridlines,
@@ -147,6 +154,8 @@ export function bookOfGrid(grid: Grid): Book {
       headerRows: Math.max(0, freeze?.ySplit ?? 0),
       labelColumns: Math.max(0, freeze?.xSplit ?? 0),
       conditions: conditionsOf(rules[id] ?? []),
+      ...(filters[id] ? { filter: filterOfSaved(filters[id]) } : {}),
+      ...(hidden === BooleanNumber.TRUE ? { hidden: hiddenAs(custom) } : {}),
       ...(heights.length > 0 ? { heights } : {}),
       ...(tabColor ? { tab: tabColor } : {}),
       ...(zoomRatio === 1 ? {} : { zoom: zoomRatio }),

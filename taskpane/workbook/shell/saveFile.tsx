@@ -2,6 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import type { Texts } from '../../texts/dictionary.js';
 import type { OpenedWorkbook } from '../grid/opened.js';
 import type { Book } from '../xlsx/book.js';
+import { leavesColours } from '../xlsx/filter.js';
 import { tooLarge } from '../xlsx/tooLarge.js';
 import type { Offer } from '../xlsx/writeOffer.js';
 import { Dialog } from './dialog.js';
@@ -87,6 +88,7 @@ export function SaveFile({ store, workbook }: { store: Store; workbook: OpenedWo
       const { bytes, name } = await contentOf(book, way, words);
       handOver(bytes, `${name}.xlsx`);
       store.tell(reason === undefined ? words.saved[way === 'formulas' ? way : 'values'] : words.tooLarge(reason));
+      if (leavesColours(book)) store.tell(words.coloursLeft);
     } catch {
       failed.current = store.tell(words.failed);
     } finally {

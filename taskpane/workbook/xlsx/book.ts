@@ -2,6 +2,7 @@ import type { SheetChart, SheetCondition, Validation } from '../../../src/sheets
 import type { CellContent } from '../../host/cell.js';
 import type { Shape } from './arrayShape.js';
 import type { Alignment, BookLook } from './bookLook.js';
+import type { Filter } from './filter.js';
 import type { Attributes, PageSetup } from './pageSetup.js';
 
 /** One cell, as a file keeps it. An absent value with a formula means that it was never calculated. */
@@ -47,6 +48,8 @@ export interface BookSheet {
   readonly widths: readonly (number | undefined)[];
   /** Height of each row in points, where it is not the usual one. */
   readonly heights?: readonly (number | undefined)[];
+  /** Whether its tab is hidden, and if so whether other programs offer to show it. */
+  readonly hidden?: 'hidden' | 'veryHidden';
   /** The colour of its tab, as #rrggbb. */
   readonly tab?: string;
   /** How large it is shown, where 1 is the usual size. */
@@ -59,11 +62,18 @@ export interface BookSheet {
   readonly headerRows: number;
   /** Columns at the left that stay in view. */
   readonly labelColumns?: number;
+  readonly filter?: Filter;
   readonly conditions?: readonly SheetCondition[];
   readonly charts?: readonly SheetChart[];
   readonly print?: 'portrait' | 'landscape';
   /** The set-up of its print as the file that it comes from has it; in that case nothing else is said of print. */
   readonly page?: PageSetup;
+}
+
+/** The sheet that is shown first: the active one, unless it is hidden. */
+export function shownSheetOf({ sheets, active }: Book): number {
+  const found = sheets.findIndex(({ name, hidden }) => name === active && !hidden);
+  return Math.max(0, found >= 0 ? found : sheets.findIndex(({ hidden }) => !hidden));
 }
 
 /** A workbook between the grid and a file, in the words of neither. */

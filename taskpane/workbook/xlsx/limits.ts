@@ -32,6 +32,8 @@ export const LIMITS = {
   /** Looks that a file defines. */
   looks: 65_000,
   names: 5000,
+  /** Values that one column of a filter lets through. */
+  choices: 10_000,
   /** Rules for entries and conditional formats on one sheet. */
   rules: 1000,
   /** Cells of the whole workbook that have a rule for entries. */

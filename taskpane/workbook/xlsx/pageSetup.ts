@@ -11,9 +11,12 @@ export interface PageSetup {
   readonly options?: Attributes;
   /** Words above and below, by the element that holds them. */
   readonly words?: Attributes;
-  /** The places that are printed, where it is not all. */
+  /** The places that are printed, where it is not all; whole rows and columns among them, such as `1:40`. */
   readonly areas?: readonly string[];
   /** Rows and columns that are repeated on each page, such as `1:2` and `A:A`. */
   readonly rows?: string;
   readonly columns?: string;
+  /** The rows above which, and the columns to the left of which, a new page begins, from 0. */
+  readonly rowBreaks?: readonly number[];
+  readonly columnBreaks?: readonly number[];
 }

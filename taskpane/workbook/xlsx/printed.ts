@@ -6,8 +6,9 @@ import { rectangleOf } from './readPlaces.js';
 import { attribute, childOf, childrenOf, whole, type XmlElement } from './readXml.js';
 
 const [AREA, TITLES] = ['_xlnm.Print_Area', '_xlnm.Print_Titles'];
-const ROWS = /^\d+:\d+$/;
-const COLUMNS = /^[A-Z]+:[A-Z]+$/;
+/** Whole rows, and whole columns. */
+export const ROWS = /^\d+:\d+$/;
+export const COLUMNS = /^[A-Z]+:[A-Z]+$/;
 
 /** What a file says of a sheet's print by names: the places that are printed, and those that are repeated. */
 export interface Printed {
@@ -35,16 +36,10 @@ export function printNames(workbook: XmlElement): ReadonlyMap<number, Printed> {
   return printed;
 }
 
-/** Whether the edge of an area is small enough to be followed when cells move. */
-function canFollow(range: string): boolean {
-  const area = rectangleOf(range);
-  return area !== undefined && area.bottom < LIMITS.rows && area.right < LIMITS.columns;
-}
-
 /** What is printed of a sheet and what is repeated, as far as it moves with the cells. */
 export function printedOf({ areas = [], titles = [] }: Printed, leftOut: Set<LeftOut>): PageSetup {
   const [rows, columns] = [ROWS, COLUMNS].map((form) => titles.find((one) => form.test(one) && fits(one)));
-  const follow = areas.filter(canFollow);
+  const follow = areas.filter(fits);
   if (follow.length < areas.length || titles.length > [rows, columns].filter(Boolean).length) leftOut.add('printAreas');
   return {
     ...(follow.length > 0 ? { areas: follow } : {}),
@@ -53,10 +48,10 @@ export function printedOf({ areas = [], titles = [] }: Printed, leftOut: Set<Lef
   };
 }
 
-/** Whether rows or columns are among those that the grid has. */
-function fits(lines: string): boolean {
-  const { bottom = 0, right = 0 } = rectangleOf(lines) ?? {};
-  return ROWS.test(lines) ? bottom < LIMITS.rows : right < LIMITS.columns;
+/** Whether a place is among those that the grid has; whole rows and columns end where a sheet does. */
+function fits(place: string): boolean {
+  const { bottom, right } = rectangleOf(place) ?? { bottom: LIMITS.rows, right: LIMITS.columns };
+  return (COLUMNS.test(place) || bottom < LIMITS.rows) && (ROWS.test(place) || right < LIMITS.columns);
 }
 
 /** The names by which a file says it; without a sheet's own set-up its first rows are repeated. */

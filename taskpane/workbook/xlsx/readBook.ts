@@ -8,7 +8,7 @@ import { leftOutWords } from './readLeftOut.js';
 import { namesOf } from './readNames.js';
 import { sheetOf } from './readSheet.js';
 import { sheetList } from './readSheetList.js';
-import { conditionFills, shownOf } from './readStyles.js';
+import { conditionColours, shownOf } from './readStyles.js';
 import { richTexts, sharedTexts } from './readTexts.js';
 import { attribute, childOf, isTrue, type ParseXml, whole, type XmlElement } from './readXml.js';
 import { openZip } from './readZip.js';
@@ -22,6 +22,15 @@ export type ReadBook =
 /** Days from the first day of the older count to the first of the newer. */
 const DAYS_TO_1904 = 1462;
 
+/** A workbook shows one sheet at least; in a file the only one that it shows can be of a kind that is not taken. */
+function oneShown(sheets: readonly BookSheet[], { leftOut }: Reading): readonly BookSheet[] {
+  const [first, ...others] = sheets;
+  if (!first || sheets.some(({ hidden }) => !hidden)) return sheets;
+  leftOut.add('hiddenSheets');
+  const { hidden: _, ...shown } = first;
+  return [shown, ...others];
+}
+
 function sheetsOf(all: Package, workbook: XmlElement, relations: readonly Relation[], reading: Reading) {
   const styles = related(all, relations, 'styles');
   const colours = coloursOf(related(all, relations, 'theme'));
@@ -34,7 +43,7 @@ function sheetsOf(all: Package, workbook: XmlElement, relations: readonly Relati
     shown: shownOf(styles, colours),
     days: from1904 ? DAYS_TO_1904 : 0,
   };
-  const fills = conditionFills(styles, colours);
+  const judged = conditionColours(styles, colours);
   const listed = sheetList(workbook, relations, reading);
   const names = namesOf(
     workbook,
@@ -44,18 +53,19 @@ function sheetsOf(all: Package, workbook: XmlElement, relations: readonly Relati
   const printed = printNames(workbook);
   const first = whole(attribute(childOf(workbook, 'bookViews', 'workbookView'), 'activeTab')) ?? 0;
   let active: string | undefined;
-  const sheets = listed.flatMap(({ name, stated, part, place }): BookSheet[] => {
+  const sheets = listed.flatMap(({ name, stated, part, place, hidden }): BookSheet[] => {
     const root = all.root(part);
     if (!root) reading.leftOut.add('brokenSheets');
     const own = names.ofSheet.get(stated.toLowerCase()) ?? {};
     if (!root) return [];
     if (place === first) active = name;
-    return [sheetOf({ all, part, root, name, printed: printed.get(place), colours }, shared, fills, own, reading)];
+    const given = { all, part, root, name, hidden, printed: printed.get(place), colours, judged };
+    return [sheetOf(given, shared, own, reading)];
   });
   const { values, scopes, kept } = names;
   const given = (record: Readonly<Record<string, unknown>>) => Object.keys(record).length > 0;
   return {
-    sheets,
+    sheets: oneShown(sheets, reading),
     ...(active === undefined ? {} : { active }),
     ...(given(values) ? { values } : {}),
     ...(given(scopes) ? { scopes } : {}),

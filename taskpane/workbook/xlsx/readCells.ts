@@ -7,7 +7,7 @@ import { type Place, placeOf } from './readPlaces.js';
 import type { Shown } from './readStyles.js';
 import { hasLooks } from './readTexts.js';
 import { cellValue } from './readValues.js';
-import { attribute, childOf, childrenOf, isTrue, whole, type XmlElement } from './readXml.js';
+import { attribute, childOf, childrenOf, whole, type XmlElement } from './readXml.js';
 import { Refusal } from './refusal.js';
 
 /** What all sheets of a file share. */
@@ -84,7 +84,6 @@ export function rowsOf(data: XmlElement | undefined, shared: Shared, reading: Re
   const formulas = new Formulas(reading);
   let row = -1;
   for (const line of childrenOf(data, 'row')) {
-    if (isTrue(attribute(line, 'hidden'))) reading.leftOut.add('hidden');
     // A file may leave addresses out: then each row and cell follows the one before.
     row = (whole(attribute(line, 'r')) ?? row + 2) - 1;
     let column = -1;

@@ -1,7 +1,8 @@
+import { LIMITS } from './limits.js';
 import type { Attributes, PageSetup } from './pageSetup.js';
 import { type Printed, printedOf } from './printed.js';
 import type { Reading } from './reading.js';
-import { attribute, childOf, childrenOf, isTrue, type XmlElement } from './readXml.js';
+import { attribute, childOf, childrenOf, isTrue, whole, type XmlElement } from './readXml.js';
 
 const PAPER = [
   'paperSize',
@@ -30,10 +31,21 @@ const said = (element: XmlElement | undefined, names: readonly string[]): Attrib
 const some = <Key extends string>(key: Key, found: Attributes) =>
   (Object.keys(found).length > 0 ? { [key]: found } : {}) as Partial<Record<Key, Attributes>>;
 
-/** What a sheet says of its print. Breaks would not move with the cells: they are told. */
+/** Where new pages begin because someone wants them to; other breaks are a program's reckoning. */
+function breaksIn(element: XmlElement | undefined, most: number, leftOut: Reading['leftOut']): readonly number[] {
+  const places = childrenOf(element, 'brk').flatMap((one) =>
+    isTrue(attribute(one, 'man')) ? [whole(attribute(one, 'id')) ?? most] : [],
+  );
+  const kept = places.filter((place) => place > 0 && place < most);
+  if (kept.length < places.length) leftOut.add('printAreas');
+  return kept;
+}
+
+/** What a sheet says of its print. */
 export function pageOf(sheet: XmlElement, printed: Printed, { leftOut }: Reading): PageSetup {
   const at = (name: string) => childOf(sheet, name);
-  for (const name of ['rowBreaks', 'colBreaks']) if (childrenOf(at(name), 'brk').length > 0) leftOut.add('printAreas');
+  const rowBreaks = breaksIn(at('rowBreaks'), LIMITS.rows, leftOut);
+  const columnBreaks = breaksIn(at('colBreaks'), LIMITS.columns, leftOut);
   const words = childrenOf(at('headerFooter')).flatMap(({ localName, textContent }) =>
     WORDS.includes(localName ?? '') && textContent ? [[localName, textContent.slice(0, LONGEST)]] : [],
   );
@@ -44,5 +56,7 @@ export function pageOf(sheet: XmlElement, printed: Printed, { leftOut }: Reading
     ...some('options', said(at('printOptions'), OPTIONS)),
     ...some('words', Object.fromEntries(words)),
     ...printedOf(printed, leftOut),
+    ...(rowBreaks.length > 0 ? { rowBreaks } : {}),
+    ...(columnBreaks.length > 0 ? { columnBreaks } : {}),
   };
 }

@@ -5,17 +5,18 @@ import type { Printed } from './printed.js';
 import { type Rows, rowsOf, type Shared } from './readCells.js';
 import type { Colours } from './readColours.js';
 import { chartsOf } from './readDrawing.js';
+import { filterOf } from './readFilter.js';
 import type { LeftOut, Reading } from './reading.js';
 import { addNotes } from './readNotes.js';
 import { pageOf } from './readPage.js';
 import { addValidations, conditionsOf } from './readRules.js';
+import type { ConditionColours } from './readStyles.js';
 import { attribute, childOf, childrenOf, isTrue, whole, type XmlElement } from './readXml.js';
 import { charactersInFile } from './width.js';
 
 /** What a sheet may have and the grid does not take, by the element that tells of it. */
 const NOT_TAKEN: Readonly<Record<string, LeftOut>> = {
   mergeCells: 'merged',
-  autoFilter: 'filters',
   hyperlinks: 'links',
   sheetProtection: 'protection',
   tableParts: 'tables',
@@ -47,18 +48,20 @@ function frozenOf(sheet: XmlElement): Pick<BookSheet, 'headerRows' | 'labelColum
   return { headerRows: split('ySplit', MOST_FROZEN.rows), labelColumns: split('xSplit', MOST_FROZEN.columns) };
 }
 
-/** Heights that someone chose; the others follow from what stands in the row. */
-function heightsOf(sheet: XmlElement, { leftOut }: Reading): Pick<BookSheet, 'heights'> {
+/** Heights that someone chose, as the others follow from what stands in the row; and the rows that are hidden, from 0. */
+function linesOf(sheet: XmlElement, { leftOut }: Reading): Pick<BookSheet, 'heights'> & { hidden: number[] } {
   const heights: (number | undefined)[] = [];
+  const hidden: number[] = [];
   let row = 0;
   for (const line of childrenOf(childOf(sheet, 'sheetData'), 'row')) {
     row = whole(attribute(line, 'r')) ?? row + 1;
     if (attribute(line, 'outlineLevel')) leftOut.add('outline');
+    if (isTrue(attribute(line, 'hidden'))) hidden.push(row - 1);
     const height = Number(attribute(line, 'ht') ?? Number.NaN);
     if (isTrue(attribute(line, 'customHeight')) && height > 0 && height <= HIGHEST && row <= LIMITS.rows)
       heights[row - 1] = height;
   }
-  return heights.length > 0 ? { heights: Array.from(heights) } : {};
+  return { hidden, ...(heights.length > 0 ? { heights: Array.from(heights) } : {}) };
 }
 
 /** How the sheet is shown: its tab, its size, its lines. */
@@ -78,15 +81,16 @@ interface SheetPart {
   readonly part: string;
   readonly root: XmlElement;
   readonly name: string;
+  readonly hidden: BookSheet['hidden'];
   /** What is printed of it, and repeated on each page. */
   readonly printed: Printed | undefined;
   readonly colours: Colours;
+  readonly judged: readonly ConditionColours[];
 }
 
 export function sheetOf(
-  { all, part, root, name, printed, colours }: SheetPart,
+  { all, part, root, name, hidden, printed, colours, judged }: SheetPart,
   shared: Shared,
-  fills: readonly (string | undefined)[],
   names: Readonly<Record<string, string>>,
   reading: Reading,
 ): BookSheet {
@@ -97,7 +101,10 @@ export function sheetOf(
   const rows: Rows = rowsOf(childOf(root, 'sheetData'), shared, reading);
   addValidations(root, rows, reading);
   addNotes(related(all, all.relations(part), 'comments'), rows, reading);
+  const fills = judged.map(({ fill }) => fill);
   const conditions = conditionsOf(root, fills, rows, reading);
+  const { hidden: hiddenRows, heights } = linesOf(root, reading);
+  const filter = filterOf(root, hiddenRows, judged, reading);
   const sheet: BookSheet = {
     name,
     rows: Array.from(rows),
@@ -105,7 +112,9 @@ export function sheetOf(
     names,
     ...frozenOf(root),
     ...(conditions.length > 0 ? { conditions } : {}),
-    ...heightsOf(root, reading),
+    ...(hidden ? { hidden } : {}),
+    ...(filter ? { filter } : {}),
+    ...(heights ? { heights } : {}),
     ...viewOf(root, colours),
     page: pageOf(root, printed ?? {}, reading),
   };

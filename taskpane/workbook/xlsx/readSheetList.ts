@@ -1,4 +1,5 @@
 import { freeSheetName } from '../../host/sheetName.js';
+import type { BookSheet } from './book.js';
 import { LIMITS } from './limits.js';
 import type { Relation } from './parts.js';
 import type { Reading } from './reading.js';
@@ -12,7 +13,10 @@ interface ListedSheet {
   readonly part: string;
   /** Its place in the file's list, in which names count. */
   readonly place: number;
+  readonly hidden: BookSheet['hidden'];
 }
+
+const HIDDEN = ['hidden', 'veryHidden'] as const;
 
 const UNFIT = /^'|'$|[[\]:*?/\\\p{Cc}]/u;
 const fits = (name: string) => name.trim() !== '' && name.length <= 31 && !UNFIT.test(name);
@@ -29,12 +33,13 @@ export function sheetList(workbook: XmlElement, relations: readonly Relation[], 
       leftOut.add('otherSheets');
       continue;
     }
-    if (!['visible', undefined].includes(attribute(element, 'state'))) leftOut.add('hiddenSheets');
     const stated = attribute(element, 'name') ?? '';
     const taken = found.map(({ name }) => name);
     const name = freeSheetName(fits(stated) ? stated : `Sheet ${found.length + 1}`, taken);
     if (name !== stated) leftOut.add('sheetNames');
-    found.push({ name, stated, place, part: relation && !relation.outside ? relation.target : '' });
+    const state = attribute(element, 'state');
+    const hidden = HIDDEN.find((one) => one === state);
+    found.push({ name, stated, place, hidden, part: relation && !relation.outside ? relation.target : '' });
   }
   return found;
 }

@@ -109,9 +109,16 @@ export function shownOf(styles: XmlElement | undefined, colours: Colours): reado
     });
 }
 
-/** The ground of each conditional format, in the order of the file. */
-export const conditionFills = (styles: XmlElement | undefined, colours: Colours): readonly (string | undefined)[] =>
+/** The ground and the ink of a conditional format, or of a filter by colour. */
+export interface ConditionColours {
+  readonly fill: string | undefined;
+  readonly ink: string | undefined;
+}
+
+/** Those of a file, in its order. */
+export const conditionColours = (styles: XmlElement | undefined, colours: Colours): readonly ConditionColours[] =>
   childrenOf(childOf(styles, 'dxfs')).map((one) => {
     const pattern = childOf(one, 'fill', 'patternFill');
-    return colours(childOf(pattern, 'bgColor')) ?? colours(childOf(pattern, 'fgColor'));
+    const fill = colours(childOf(pattern, 'bgColor')) ?? colours(childOf(pattern, 'fgColor'));
+    return { fill, ink: colours(childOf(one, 'font', 'color')) };
   });

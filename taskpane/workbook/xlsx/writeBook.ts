@@ -1,5 +1,5 @@
 import { strToU8, zipSync } from 'fflate';
-import type { Book } from './book.js';
+import { type Book, shownSheetOf } from './book.js';
 import { rangesIn } from './plainFormula.js';
 import { drawingParts, drawingTypes } from './writeDrawing.js';
 import { type Offer, offerParts } from './writeOffer.js';
@@ -18,8 +18,8 @@ const MOMENT = new Date('1980-01-01T00:00:00');
 export function writeBook(book: Book, offer?: Offer): Uint8Array {
   const styles = new WrittenStyles();
   const ranges = rangesIn(book);
-  const shown = book.active ?? book.sheets[0]?.name;
-  const sheets = book.sheets.map((sheet) => sheetPart(sheet, { styles, ranges }, sheet.name === shown));
+  const shown = shownSheetOf(book);
+  const sheets = book.sheets.map((sheet, place) => sheetPart(sheet, { styles, ranges }, place === shown));
   const drawings = drawingParts(book.sheets);
   const parts: Record<string, string> = {
     '[Content_Types].xml': contentTypes(sheets.length, offer !== undefined, drawingTypes(drawings)),

@@ -1,4 +1,5 @@
-import type { Book } from './book.js';
+import { type Book, shownSheetOf } from './book.js';
+import { placeOnSheet } from './names.js';
 import { printedInFile } from './printed.js';
 import { namesInFile } from './writeNames.js';
 import { OFFER_RELATION, OFFER_TYPES } from './writeOffer.js';
@@ -107,28 +108,34 @@ export const METADATA: string = part(
   ),
 );
 
+/** The name by which other programs find the range of a filter. */
+const FILTERED = '_xlnm._FilterDatabase';
+
 /** The list of sheets and the names that are defined on them, the rows that repeat in print among them. */
 export function workbookPart(book: Book): string {
-  const { sheets, active } = book;
-  const shown = Math.max(
-    0,
-    sheets.findIndex(({ name }) => name === active),
-  );
+  const { sheets } = book;
   const printed = sheets.flatMap((sheet, localSheetId) =>
     printedInFile(sheet.name, sheet.page, sheet.headerRows).map(([name, places]) =>
       element('definedName', { name, localSheetId }, escaped(places)),
     ),
   );
-  const defined = [...printed, ...namesInFile(book)];
+  const filtered = sheets.flatMap(({ name, filter }, localSheetId) =>
+    filter
+      ? [element('definedName', { name: FILTERED, localSheetId, hidden: 1 }, escaped(placeOnSheet(name, filter.range)))]
+      : [],
+  );
+  const defined = [...printed, ...filtered, ...namesInFile(book)];
   return part(
     element(
       'workbook',
       { xmlns: MAIN, 'xmlns:r': `${OFFICE}/relationships` },
-      element('bookViews', {}, element('workbookView', { activeTab: shown })),
+      element('bookViews', {}, element('workbookView', { activeTab: shownSheetOf(book) })),
       element(
         'sheets',
         {},
-        ...sheets.map(({ name }, index) => element('sheet', { name, sheetId: index + 1, 'r:id': `rId${index + 1}` })),
+        ...sheets.map(({ name, hidden }, index) =>
+          element('sheet', { name, sheetId: index + 1, state: hidden, 'r:id': `rId${index + 1}` }),
+        ),
       ),
       defined.length > 0 ? element('definedNames', {}, ...defined) : '',
       element('calcPr', { calcId: CALCULATED_BY, fullCalcOnLoad: 0 }),

@@ -3,6 +3,7 @@ import type { BookCell, BookSheet } from './book.js';
 import type { Ranges } from './formulaNodes.js';
 import { asOlder, withoutPick } from './plainFormula.js';
 import { widthInFile } from './width.js';
+import { filterPart } from './writeFilter.js';
 import { formulaInFile } from './writeFormula.js';
 import { fitsPages, pageParts } from './writePage.js';
 import { OFFICE } from './writeParts.js';
@@ -60,13 +61,19 @@ function cellOf(cell: BookCell, place: Place, { styles, ranges }: Written): stri
     : element('c', { ...shared, t: 'str' }, xml, element('v', {}, escapedText(value)));
 }
 
-function rowsOf({ rows, heights = [] }: BookSheet, written: Written): string[] {
-  return Array.from({ length: Math.max(rows.length, heights.length) }, (_, r) => r).flatMap((r) => {
+function rowsOf({ rows, heights = [], filter }: BookSheet, written: Written): string[] {
+  const hidden = new Set(filter?.hidden);
+  const last = Math.max(rows.length, heights.length, (filter?.hidden?.at(-1) ?? -1) + 1);
+  return Array.from({ length: last }, (_, r) => r).flatMap((r) => {
     const row = rows[r];
     const cells = (row ?? []).flatMap((cell, c) => (cell ? [cellOf(cell, { row: r, column: c }, written)] : []));
     const height = heights[r];
-    const said = height === undefined ? {} : { ht: height, customHeight: 1 };
-    return cells.length > 0 || height !== undefined ? [element('row', { r: r + 1, ...said }, ...cells)] : [];
+    const said = {
+      hidden: hidden.has(r) ? 1 : undefined,
+      ...(height === undefined ? {} : { ht: height, customHeight: 1 }),
+    };
+    const any = cells.length > 0 || height !== undefined || hidden.has(r);
+    return any ? [element('row', { r: r + 1, ...said }, ...cells)] : [];
   });
 }
 
@@ -95,7 +102,7 @@ function viewOf(sheet: BookSheet, shown: boolean): string {
 
 /** One sheet of a workbook: cells, widths, rules, and a print one page wide. */
 export function sheetPart(sheet: BookSheet, written: Written, shown: boolean): string {
-  const { widths, tab, charts = [] } = sheet;
+  const { widths, tab, filter, charts = [] } = sheet;
   const drawn = charts.length > 0;
   const columns = widths.flatMap((width, column) =>
     width === undefined
@@ -108,7 +115,7 @@ export function sheetPart(sheet: BookSheet, written: Written, shown: boolean): s
       { xmlns: MAIN, 'xmlns:r': drawn ? `${OFFICE}/relationships` : undefined },
       element(
         'sheetPr',
-        {},
+        { filterMode: filter?.hidden?.length ? 1 : undefined },
         tab ? colour('tabColor', tab) : '',
         element('pageSetUpPr', { fitToPage: fitsPages(sheet) ? 1 : 0 }),
       ),
@@ -116,6 +123,7 @@ export function sheetPart(sheet: BookSheet, written: Written, shown: boolean): s
       element('sheetFormatPr', { defaultRowHeight: 15 }),
       columns.length > 0 ? element('cols', {}, ...columns) : '',
       `<sheetData>${rowsOf(sheet, written).join('')}</sheetData>`,
+      filter ? filterPart(filter, written.styles) : '',
       ...rulesOf(sheet),
       ...pageParts(sheet),
       drawn ? element('drawing', { 'r:id': 'rId1' }) : '',

@@ -36,6 +36,20 @@ class Listed {
   }
 }
 
+/** @param both whether the colour stands in both places of a pattern: programs differ in which is that of a plain one. */
+const groundPart = (fill: string, both = false): string =>
+  element(
+    'fill',
+    {},
+    element('patternFill', { patternType: 'solid' }, both ? colour('fgColor', fill) : '', colour('bgColor', fill)),
+  );
+
+function judgedPart(look: SheetCondition['look']): string {
+  const { color, fill, bold, italic } = JUDGED_LOOKS[look];
+  const marks = [bold ? element('b') : '', italic ? element('i') : '', colour('color', color)];
+  return element('dxf', {}, element('font', {}, ...marks), groundPart(fill));
+}
+
 /** The place of a look of conditional formats in the file. */
 export const judgedId = (look: SheetCondition['look']): number => LOOK_NAMES.indexOf(look);
 
@@ -49,6 +63,9 @@ export class WrittenStyles {
   readonly #borders = new Listed(borderOf({}));
   readonly #formats = new Listed();
   readonly #cells = new Listed(element('xf', { numFmtId: 0, fontId: 0, fillId: 0, borderId: 0, xfId: 0 }));
+
+  /** How conditional formats look, in their order, and what filters by colour look for. */
+  readonly #judged = new Listed(...LOOK_NAMES.map(judgedPart));
 
   /** By what the cell says, since very many cells have the same few looks. */
   readonly #ids = new Map<string, number>();
@@ -79,6 +96,17 @@ export class WrittenStyles {
     );
   }
 
+  /** The number of a ground by which a filter chooses; without a colour it is that of cells without any. */
+  groundId(fill: string | undefined): number {
+    const plain = element('fill', {}, element('patternFill', { patternType: 'none' }));
+    return this.#judged.place(element('dxf', {}, fill === undefined ? plain : groundPart(fill, true)));
+  }
+
+  /** The same of an ink. */
+  inkId(ink: string): number {
+    return this.#judged.place(element('dxf', {}, element('font', {}, colour('color', ink))));
+  }
+
   #format(format: string | undefined): number {
     if (format === undefined || format === 'General') return 0;
     return FIRST_FORMAT + this.#formats.place(format);
@@ -88,12 +116,6 @@ export class WrittenStyles {
     const formats = this.#formats.all.map((formatCode, index) =>
       element('numFmt', { numFmtId: FIRST_FORMAT + index, formatCode }),
     );
-    const judged = LOOK_NAMES.map((look) => {
-      const { color, fill, bold, italic } = JUDGED_LOOKS[look];
-      const marks = [bold ? element('b') : '', italic ? element('i') : '', colour('color', color)];
-      const ground = element('patternFill', { patternType: 'solid' }, colour('bgColor', fill));
-      return element('dxf', {}, element('font', {}, ...marks), element('fill', {}, ground));
-    });
     return part(
       element(
         'styleSheet',
@@ -105,7 +127,7 @@ export class WrittenStyles {
         element('cellStyleXfs', { count: 1 }, element('xf', { numFmtId: 0, fontId: 0, fillId: 0, borderId: 0 })),
         this.#cells.element('cellXfs'),
         element('cellStyles', { count: 1 }, element('cellStyle', { name: 'Normal', xfId: 0, builtinId: 0 })),
-        element('dxfs', { count: judged.length }, ...judged),
+        this.#judged.element('dxfs'),
       ),
     );
   }

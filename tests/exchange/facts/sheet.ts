@@ -67,9 +67,8 @@ function printFacts(root: Element, sheet: string): Fact[] {
     what ? [{ kind: 'print', where: `${sheet}, ${where}`, what }] : [];
   const page = at(root, 'pageSetup');
   const fits = isOn(said(at(root, 'sheetPr', 'pageSetUpPr'), 'fitToPage'));
-  const breaks = ['rowBreaks', 'colBreaks'].flatMap((name) =>
-    everywhere(at(root, name), 'brk').map((one) => said(one, 'id')),
-  );
+  const breaks = (name: string) =>
+    everywhere(at(root, name), 'brk').flatMap((one) => (isOn(said(one, 'man')) ? [said(one, 'id')] : []));
   return [
     ...fact('direction', said(page, 'orientation') ?? ''),
     ...fact('paper', said(page, 'paperSize') ?? ''),
@@ -84,7 +83,8 @@ function printFacts(root: Element, sheet: string): Fact[] {
     ...fact('margins', attributes(at(root, 'pageMargins'))),
     ...fact('options', marks(at(root, 'printOptions'))),
     ...below(at(root, 'headerFooter')).flatMap((one) => fact(one.localName ?? '', one.textContent ?? '')),
-    ...fact('breaks', breaks.join(', ')),
+    ...fact('pages begin above', breaks('rowBreaks').join(', ')),
+    ...fact('pages begin beside', breaks('colBreaks').join(', ')),
   ];
 }
 
@@ -95,7 +95,6 @@ function objectFacts(parts: FileParts, root: Element, sheet: string, part: strin
   const comments = parts.root(targets.find(({ kind }) => kind === 'comments')?.target);
   return [
     ...below(at(root, 'mergeCells'), 'mergeCell').map((one) => fact('merged cells', said(one, 'ref') ?? '', 'merged')),
-    ...below(root, 'autoFilter').map((one) => fact('filter', said(one, 'ref') ?? '', 'a filter')),
     ...below(at(root, 'hyperlinks'), 'hyperlink').map((one) => {
       const id = Array.from(one.attributes).find(({ localName }) => localName === 'id')?.value;
       const target = targets.find((each) => each.id === id)?.target;

@@ -1,5 +1,6 @@
 import { cellFacts } from './cells.js';
 import type { Fact } from './fact.js';
+import { filterFacts } from './filters.js';
 import { conditionLooksIn, looksIn } from './looks.js';
 import { at, below, isOn, partsIn, said } from './parts.js';
 import { ruleFacts } from './rules.js';
@@ -25,7 +26,7 @@ export function factsIn(bytes: Uint8Array): Fact[] {
       const name = said(one, 'name') ?? '';
       const meaning = (one.textContent ?? '').replaceAll("'", '');
       return {
-        kind: name.startsWith('_xlnm.Print') ? 'print' : 'name',
+        kind: name.startsWith('_xlnm.Print') ? 'print' : name.startsWith('_xlnm._Filter') ? 'filter' : 'name',
         where: `${nameOf(said(one, 'localSheetId'))}${name}`,
         what: `${meaning}${isOn(said(one, 'hidden')) ? ', hidden' : ''}`,
       };
@@ -46,6 +47,7 @@ export function factsIn(bytes: Uint8Array): Fact[] {
         ...(state === 'visible' ? [] : [{ kind: 'sheet', where: `${name}, hiding`, what: state } as const]),
         ...cellFacts(at(inside, 'sheetData'), { sheet: name, texts, looks, from1904 }),
         ...ruleFacts(inside, name, conditionLooks),
+        ...filterFacts(inside, name, conditionLooks),
         ...sheetFacts(parts, inside, name, place),
       ];
     }),

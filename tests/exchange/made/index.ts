@@ -1,5 +1,6 @@
 import type { Made } from '../make.js';
 import { alignment, borders, fills, fonts, formats, shape } from './appearance.js';
+import { filters } from './filters.js';
 import { arrays, formulas, intersection, sharedFormulas } from './formulas.js';
 import { foreign, younger } from './functions.js';
 import { large } from './large.js';
@@ -30,6 +31,7 @@ export const CORPUS: Readonly<Record<string, Made>> = {
   print,
   'conditional formats': conditions,
   'rules for entries': validations,
+  filters,
   'notes and links': notes,
   charts,
   protection,

@@ -42,10 +42,42 @@ describe('what is printed of a sheet', () => {
     says("'Plan, B'!$B$2:$D$6,'Plan, B'!$F$1", "'Plan, B'!$C:$D,'Plan, B'!$1:$2");
   });
 
+  it('can be whole rows and whole columns', async () => {
+    const whole = "'Plan, B'!$2:$4,'Plan, B'!$B:$C";
+    const { leftOut, part, shown } = await open(named(whole, "'Plan, B'!$1:$1"));
+    expect(leftOut).toEqual([]);
+    expect(part('workbook')).toContain(`name="_xlnm.Print_Area" localSheetId="0">${whole}<`);
+    shown().insertRowsBefore(2, 3);
+    shown().insertColumnsBefore(0, 1);
+    expect(part('workbook')).toContain(`name="_xlnm.Print_Area" localSheetId="0">'Plan, B'!$2:$7,'Plan, B'!$C:$D<`);
+  });
+
   it('is told where the grid has no such row or column', async () => {
-    const { leftOut, book } = await open(named("'Plan, B'!$A:$C", "'Plan, B'!$1:$1"));
+    const { leftOut, book } = await open(named("'Plan, B'!$A$1:$C$200000,'Plan, B'!$IW:$IX", "'Plan, B'!$1:$1"));
     expect(leftOut).toEqual([words.parts.printAreas]);
     expect(book.sheets[0]?.page).toEqual({ rows: '1:1' });
+  });
+
+  it('begins new pages where someone wants them, which move with the cells', async () => {
+    const breaks = (rows: string, columns: string) =>
+      `<rowBreaks count="1" manualBreakCount="1">${rows}</rowBreaks><colBreaks count="1" manualBreakCount="1">${columns}</colBreaks>`;
+    const at = (id: number, max: number) => `<brk id="${id}" max="${max}" man="1"/>`;
+    const given = breaks(`${at(3, 16383)}<brk id="4" max="16383"/>`, at(1, 1048575));
+    const { leftOut, part, shown } = await open({ sheets: [cells + given] });
+    expect(leftOut).toEqual([]);
+    expect(part('worksheets/sheet1')).toContain(breaks(at(3, 16383), at(1, 1048575)));
+    shown().insertRowsBefore(1, 2);
+    shown().insertColumnsBefore(0, 1);
+    expect(part('worksheets/sheet1')).toContain(breaks(at(5, 16383), at(2, 1048575)));
+    shown().deleteRows(4, 2);
+    expect(part('worksheets/sheet1')).not.toContain('rowBreaks');
+  });
+
+  it('is told where a page begins beyond the grid', async () => {
+    const beyond = '<rowBreaks count="1" manualBreakCount="1"><brk id="200000" max="16383" man="1"/></rowBreaks>';
+    const { leftOut, part } = await open({ sheets: [cells + beyond] });
+    expect(leftOut).toEqual([words.parts.printAreas]);
+    expect(part('worksheets/sheet1')).not.toContain('rowBreaks');
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { shownSheetOf } from '../../../taskpane/workbook/xlsx/book.js';
 import { opened, relations, rows, words } from './handMade.js';
 
 const named = (...names: string[]) => opened({ sheets: names.map(() => rows()), names });
@@ -15,12 +16,20 @@ describe('the sheets of a file', () => {
     expect(leftOut).toEqual([words.parts.sheetNames]);
   });
 
-  it('are said to be shown where the file hides one, and the one in front is known', () => {
+  it('are hidden as the file hides them, and the one in front is one that is shown', () => {
     const before = '<bookViews><workbookView activeTab="1"/></bookViews>';
-    const { book } = opened({ sheets: [rows(), rows()], names: ['One', 'Two'], before });
-    expect(book.active).toBe('Two');
-    const hidden = opened({ sheets: [rows()], names: ['One" state="hidden'] });
-    expect(hidden.leftOut).toEqual([words.parts.hiddenSheets]);
+    const names = ['One" state="hidden', 'Two', 'Three" state="veryHidden'];
+    const { book, leftOut } = opened({ sheets: [rows(), rows(), rows()], names, before });
+    expect(leftOut).toEqual([]);
+    expect(book.sheets.map(({ hidden }) => hidden)).toEqual(['hidden', undefined, 'veryHidden']);
+    expect(shownSheetOf(book)).toBe(1);
+    expect(shownSheetOf({ ...book, active: 'One' })).toBe(1);
+  });
+
+  it('are shown in part where the file hides all that are taken, and the sentence says so', () => {
+    const { book, leftOut } = opened({ sheets: [rows(), rows()], names: ['One" state="hidden', 'Two" state="hidden'] });
+    expect(book.sheets.map(({ hidden }) => hidden)).toEqual([undefined, 'hidden']);
+    expect(leftOut).toEqual([words.parts.hiddenSheets]);
   });
 
   it('have the names that the file gives to a range, and the workbook those of values', () => {
