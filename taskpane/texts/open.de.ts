@@ -46,7 +46,7 @@ export const open: Texts['open'] = {
     otherSheets: 'Blätter, die nur ein Diagramm oder alte Makros enthalten',
     brokenSheets: 'Blätter, deren Teil fehlt',
     sheetNames: 'Blattnamen, die kein Blatt haben kann (sie wurden ersetzt)',
-    hidden: 'das Ausblenden von Zeilen und Spalten (sie sind zu sehen)',
+    hidden: 'das Ausblenden von Zeilen und Spalten jenseits der letzten, oder aller leeren',
     outline: 'die Gruppierung von Zeilen und Spalten',
     merged: 'verbundene Zellen (sie stehen einzeln)',
     charts: 'Diagramme außer Linien, Punkten und höchstens zwei Reihen von Balken über Zellen ihres eigenen Blatts',

@@ -46,7 +46,7 @@ export const open = {
     otherSheets: 'sheets that hold only a chart, or old macros',
     brokenSheets: 'sheets whose part is missing',
     sheetNames: 'names of sheets that no sheet can have (they were replaced)',
-    hidden: 'the hiding of rows and columns (they are shown)',
+    hidden: 'the hiding of rows and columns beyond the last one, or of all that are empty',
     outline: 'the grouping of rows and columns',
     merged: 'merged cells (they stand apart)',
     charts: 'charts other than lines, points or at most two sets of bars over cells of their own sheet',

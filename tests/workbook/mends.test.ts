@@ -4,12 +4,14 @@ import {
   type ICellData,
   ICommandService,
   IUniverInstanceService,
+  requestImmediateMacroTask,
   UndoCommand,
 } from '../../taskpane/workbook/engine/core.js';
 import { BaseReferenceObject } from '../../taskpane/workbook/engine/formula.js';
 import { bareCellValue } from '../../taskpane/workbook/engine/mends/cellValues.js';
 import { leaveEntriesAlone } from '../../taskpane/workbook/engine/mends/leaveEntriesAlone.js';
 import { bare } from '../../taskpane/workbook/engine/mends/manyFrames.js';
+import { nextTask } from '../../taskpane/workbook/engine/mends/nextTask.js';
 import { servicesOf } from '../../taskpane/workbook/engine/services.js';
 import { ClearSelectionContentCommand, SetRangeValuesMutation } from '../../taskpane/workbook/engine/sheets.js';
 import { bareEngine } from './bareEngine.js';
@@ -47,6 +49,31 @@ describe('the engine without our mends', () => {
     };
     bare.addObject.call(layer as never, { classType: 'Group', getObjects: () => parts } as never);
     expect(looked).toEqual(['one', 'two']);
+  });
+
+  it('still leaves the channel open that it makes for each task: nextTask.ts', async () => {
+    const made: MessageChannel[] = [];
+    const Channel = globalThis.MessageChannel;
+    class Watched extends Channel {
+      constructor() {
+        super();
+        made.push(this);
+      }
+    }
+    globalThis.MessageChannel = Watched;
+    const answered = (port: MessagePort) =>
+      new Promise<boolean>((resolve) => {
+        port.addEventListener('close', () => resolve(false));
+        setTimeout(() => resolve(true), 100);
+      });
+    const stays = async (later: (work: () => void) => unknown) => {
+      await new Promise<void>((resolve) => void later(resolve));
+      return answered((made.at(-1) as MessageChannel).port1);
+    };
+    expect(await stays(requestImmediateMacroTask)).toBe(true);
+    expect(await stays(nextTask)).toBe(false);
+    globalThis.MessageChannel = Channel;
+    for (const { port1 } of made) port1.close();
   });
 
   it('still shows a number for formulas that read their own answer: circles.ts', async () => {

@@ -39,6 +39,7 @@ export {
   mergeLocales,
   type Nullable,
   RedoCommand,
+  requestImmediateMacroTask,
   TextDecoration,
   UndoCommand,
   Univer,

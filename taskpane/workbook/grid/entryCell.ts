@@ -4,6 +4,7 @@ import { textCell } from './cells.js';
 
 type Accepted = Exclude<Entry, { kind: 'refused' }>;
 
+const isUnformatted = (look: IStyleData | undefined) => /^general$/i.test(look?.n?.pattern ?? '');
 const isPercent = (look: IStyleData | undefined) => look?.n?.pattern.includes('%') ?? false;
 
 /**
@@ -12,8 +13,7 @@ const isPercent = (look: IStyleData | undefined) => look?.n?.pattern.includes('%
  */
 function numberCell(entry: Accepted & { kind: 'number' }, look: IStyleData | undefined): ICellData {
   const { value, percent, decimals, format } = entry;
-  const own = look?.n?.pattern;
-  if (format && (!own || /^general$/i.test(own)))
+  if (format && (!look?.n?.pattern || isUnformatted(look)))
     return { v: value, t: CellValueType.NUMBER, s: { ...look, n: { pattern: format } } };
   if (!percent) {
     const hundredths = isPercent(look) && Math.abs(value) >= 1;
@@ -27,7 +27,9 @@ function numberCell(entry: Accepted & { kind: 'number' }, look: IStyleData | und
 /** What a cell holds once `typed` is understood; the cell's earlier content is written over. */
 export function entryCell(entry: Accepted, typed: string, look: IStyleData | undefined): ICellData {
   const nothing = { f: null, si: null, p: null, v: null };
-  if (entry.kind === 'formula') return { ...nothing, f: entry.formula };
+  // The engine gives an answer the format that it asks for, such as that of a date, only where a cell says nothing of one.
+  const unsaid = isUnformatted(look) ? { s: { ...look, n: null } } : {};
+  if (entry.kind === 'formula') return { ...nothing, f: entry.formula, ...unsaid };
   if (look?.n?.pattern === '@') return { ...nothing, v: typed, t: CellValueType.FORCE_STRING };
   if (entry.kind === 'boolean') return { ...nothing, v: entry.value ? 1 : 0, t: CellValueType.BOOLEAN };
   if (entry.kind === 'number') return { ...nothing, ...numberCell(entry, look) };

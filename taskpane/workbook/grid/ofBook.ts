@@ -15,6 +15,7 @@ import { textCell } from './cells.js';
 import { withCharts } from './charts.js';
 import { FILTERS, savedFilters } from './filters.js';
 import { withFixed } from './fixed.js';
+import { withHidden } from './hiddenLines.js';
 import { conditionRule, validationsOf } from './judging.js';
 import { withKept } from './kept.js';
 import { savedNames } from './names.js';
@@ -65,8 +66,16 @@ function engineCell(cell: BookCell, styles: Styles): ICellData {
 }
 
 /** Heights, tab, size and lines, and the set-up of print, which travels with the sheet. */
-const shownData = ({ heights = [], hidden, tab, zoom, plain, page }: BookSheet): Partial<IWorksheetData> => ({
-  rowData: rowHeights(heights),
+const shownData = ({
+  heights = [],
+  hiddenRows,
+  hidden,
+  tab,
+  zoom,
+  plain,
+  page,
+}: BookSheet): Partial<IWorksheetData> => ({
+  rowData: withHidden(rowHeights(heights), hiddenRows),
   hidden: hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
   ...(tab ? { tabColor: tab } : {}),
   ...(zoom ? { zoomRatio: zoom } : {}),
@@ -82,12 +91,15 @@ function sheetOf(sheet: BookSheet, id: string, styles: Styles): Partial<IWorkshe
     widest = Math.max(widest, row.length);
     cells[r] = Object.fromEntries(row.flatMap((cell, c) => (cell ? [[c, engineCell(cell, styles)]] : [])));
   }
+  const { hiddenRows = [], hiddenColumns = [] } = sheet;
+  const shape = shapeData(sheet);
   const data = {
     ...blankSheet(id, sheet.name),
-    rowCount: Math.max(ROWS, sheet.rows.length, sheet.heights?.length ?? 0),
-    columnCount: Math.max(COLUMNS, widest, sheet.widths.length),
+    rowCount: Math.max(ROWS, sheet.rows.length, sheet.heights?.length ?? 0, (hiddenRows.at(-1) ?? -1) + 1),
+    columnCount: Math.max(COLUMNS, widest, sheet.widths.length, (hiddenColumns.at(-1) ?? -1) + 1),
     cellData: cells,
-    ...shapeData(sheet),
+    ...shape,
+    columnData: withHidden(shape.columnData ?? {}, hiddenColumns),
     ...shownData(sheet),
   };
   return withPrinted(withCharts(data, sheet.charts ?? []), sheet.page);

@@ -22,6 +22,7 @@ import { chartsOf } from './charts.js';
 import { FILTERS, filterOfSaved, type SavedFilters } from './filters.js';
 import { fixedOf } from './fixed.js';
 import { formulasOf } from './formulas.js';
+import { hiddenOf } from './hiddenLines.js';
 import { writableKept } from './kept.js';
 import { namesOfSaved, type savedNames } from './names.js';
 import { isErrorCell, savedWorkbook, workbookOf } from './place.js';
@@ -142,6 +143,7 @@ export function bookOfGrid(grid: Grid): Book {
       rows[r] = Array.from(row);
     }
     const heights = heightsOf(rowData);
+    const [hiddenRows, hiddenColumns] = [hiddenOf(rowData), hiddenOf(columnData)];
     const shown = workbook.getSheetBySheetId(id);
     const charts = shown ? chartsOf(shown).filter(({ series }) => series.length > 0) : [];
     return {
@@ -155,6 +157,8 @@ export function bookOfGrid(grid: Grid): Book {
       labelColumns: Math.max(0, freeze?.xSplit ?? 0),
       conditions: conditionsOf(rules[id] ?? []),
       ...(filters[id] ? { filter: filterOfSaved(filters[id]) } : {}),
+      ...(hiddenRows.length > 0 ? { hiddenRows } : {}),
+      ...(hiddenColumns.length > 0 ? { hiddenColumns } : {}),
       ...(hidden === BooleanNumber.TRUE ? { hidden: hiddenAs(custom) } : {}),
       ...(heights.length > 0 ? { heights } : {}),
       ...(tabColor ? { tab: tabColor } : {}),

@@ -48,6 +48,9 @@ export interface BookSheet {
   readonly widths: readonly (number | undefined)[];
   /** Height of each row in points, where it is not the usual one. */
   readonly heights?: readonly (number | undefined)[];
+  /** The rows and columns that are hidden by hand, from 0 and ascending. */
+  readonly hiddenRows?: readonly number[];
+  readonly hiddenColumns?: readonly number[];
   /** Whether its tab is hidden, and if so whether other programs offer to show it. */
   readonly hidden?: 'hidden' | 'veryHidden';
   /** The colour of its tab, as #rrggbb. */

@@ -67,7 +67,13 @@ function ownFilter(element: XmlElement, colours: readonly ConditionColours[], { 
     criterion && column <= area.right ? [{ column, criterion }] : [],
   );
   if (columns.length < listed.length) leftOut.add('filters');
-  return { area, range, columns, whole: columns.length === listed.length };
+  return { area, range, columns, asks: listed.length > 0, whole: columns.length === listed.length };
+}
+
+interface Filtered {
+  readonly filter?: Filter;
+  /** The hidden rows that it does not hide. */
+  readonly others: readonly number[];
 }
 
 /**
@@ -79,14 +85,14 @@ export function filterOf(
   hidden: readonly number[],
   colours: readonly ConditionColours[],
   reading: Reading,
-): Filter | undefined {
+): Filtered {
   const element = childOf(sheet, 'autoFilter');
   const found = element && ownFilter(element, colours, reading);
-  const { area, range = '', columns = [] } = found ?? {};
-  const isWithin = (row: number) => area !== undefined && row > area.top && row <= area.bottom;
+  if (!found) return { others: hidden };
+  const { area, range, columns, asks } = found;
+  const isWithin = (row: number) => row > area.top && row <= area.bottom;
   // A filter that asks for nothing hides nothing: such rows were hidden by hand.
-  const filters = columns.length > 0;
-  if (hidden.some((row) => !filters || !isWithin(row))) reading.leftOut.add('hidden');
-  if (!found) return undefined;
-  return { range, columns, ...(filters && found.whole ? { hidden: hidden.filter(isWithin) } : {}) };
+  const others = asks ? hidden.filter((row) => !isWithin(row)) : hidden;
+  const known = columns.length > 0 && found.whole;
+  return { filter: { range, columns, ...(known ? { hidden: hidden.filter(isWithin) } : {}) }, others };
 }

@@ -27,18 +27,25 @@ const WIDEST = 255;
 const HIGHEST = 409.5;
 const MOST_FROZEN = { rows: 200, columns: 20 };
 
-function widthsOf(sheet: XmlElement, { leftOut }: Reading): (number | undefined)[] {
+/** Widths of columns, and those that are hidden, from 0. */
+function columnsOf(sheet: XmlElement, { leftOut }: Reading) {
   const widths: (number | undefined)[] = [];
+  const hidden = new Set<number>();
   for (const one of childrenOf(childOf(sheet, 'cols'), 'col')) {
-    if (isTrue(attribute(one, 'hidden'))) leftOut.add('hidden');
+    const hides = isTrue(attribute(one, 'hidden'));
     if (attribute(one, 'outlineLevel')) leftOut.add('outline');
     const [first, last] = [whole(attribute(one, 'min')) ?? 1, whole(attribute(one, 'max')) ?? 1];
+    const end = Math.min(last, LIMITS.columns);
+    if (hides && last > end) leftOut.add('hidden');
+    if (hides) for (let column = Math.max(1, first); column <= end; column += 1) hidden.add(column - 1);
+    // A hidden column without a width of its own is as wide as any other once it is shown.
+    if (hides && !isTrue(attribute(one, 'customWidth'))) continue;
     const width = charactersInFile(Number(attribute(one, 'width') ?? Number.NaN));
     if (!(width > 0 && width <= WIDEST)) continue;
-    for (let column = Math.max(1, first); column <= Math.min(last, LIMITS.columns); column += 1)
-      widths[column - 1] = width;
+    for (let column = Math.max(1, first); column <= end; column += 1) widths[column - 1] = width;
   }
-  return Array.from(widths);
+  const hiddenColumns = [...hidden].sort((one, other) => one - other);
+  return { widths: Array.from(widths), ...(hiddenColumns.length > 0 ? { hiddenColumns } : {}) };
 }
 
 function frozenOf(sheet: XmlElement): Pick<BookSheet, 'headerRows' | 'labelColumns'> {
@@ -53,10 +60,15 @@ function linesOf(sheet: XmlElement, { leftOut }: Reading): Pick<BookSheet, 'heig
   const heights: (number | undefined)[] = [];
   const hidden: number[] = [];
   let row = 0;
+  // Where all rows are hidden that the file says nothing of.
+  if (isTrue(attribute(childOf(sheet, 'sheetFormatPr'), 'zeroHeight'))) leftOut.add('hidden');
   for (const line of childrenOf(childOf(sheet, 'sheetData'), 'row')) {
     row = whole(attribute(line, 'r')) ?? row + 1;
     if (attribute(line, 'outlineLevel')) leftOut.add('outline');
-    if (isTrue(attribute(line, 'hidden'))) hidden.push(row - 1);
+    if (isTrue(attribute(line, 'hidden'))) {
+      if (row <= LIMITS.rows) hidden.push(row - 1);
+      else leftOut.add('hidden');
+    }
     const height = Number(attribute(line, 'ht') ?? Number.NaN);
     if (isTrue(attribute(line, 'customHeight')) && height > 0 && height <= HIGHEST && row <= LIMITS.rows)
       heights[row - 1] = height;
@@ -104,15 +116,16 @@ export function sheetOf(
   const fills = judged.map(({ fill }) => fill);
   const conditions = conditionsOf(root, fills, rows, reading);
   const { hidden: hiddenRows, heights } = linesOf(root, reading);
-  const filter = filterOf(root, hiddenRows, judged, reading);
+  const { filter, others } = filterOf(root, hiddenRows, judged, reading);
   const sheet: BookSheet = {
     name,
     rows: Array.from(rows),
-    widths: widthsOf(root, reading),
+    ...columnsOf(root, reading),
     names,
     ...frozenOf(root),
     ...(conditions.length > 0 ? { conditions } : {}),
     ...(hidden ? { hidden } : {}),
+    ...(others.length > 0 ? { hiddenRows: others } : {}),
     ...(filter ? { filter } : {}),
     ...(heights ? { heights } : {}),
     ...viewOf(root, colours),

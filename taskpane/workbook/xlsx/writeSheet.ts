@@ -61,9 +61,10 @@ function cellOf(cell: BookCell, place: Place, { styles, ranges }: Written): stri
     : element('c', { ...shared, t: 'str' }, xml, element('v', {}, escapedText(value)));
 }
 
-function rowsOf({ rows, heights = [], filter }: BookSheet, written: Written): string[] {
-  const hidden = new Set(filter?.hidden);
-  const last = Math.max(rows.length, heights.length, (filter?.hidden?.at(-1) ?? -1) + 1);
+function rowsOf({ rows, heights = [], filter, hiddenRows = [] }: BookSheet, written: Written): string[] {
+  const filtered = filter?.hidden ?? [];
+  const hidden = new Set([...filtered, ...hiddenRows]);
+  const last = Math.max(rows.length, heights.length, (filtered.at(-1) ?? -1) + 1, (hiddenRows.at(-1) ?? -1) + 1);
   return Array.from({ length: last }, (_, r) => r).flatMap((r) => {
     const row = rows[r];
     const cells = (row ?? []).flatMap((cell, c) => (cell ? [cellOf(cell, { row: r, column: c }, written)] : []));
@@ -100,15 +101,25 @@ function viewOf(sheet: BookSheet, shown: boolean): string {
   return element('sheetView', said, paneOf(sheet));
 }
 
+/** In characters: that of a column of which a file says nothing. */
+const USUAL_WIDTH = 9.140625;
+
+function columnsOf({ widths, hiddenColumns = [] }: BookSheet): string[] {
+  const hidden = new Set(hiddenColumns);
+  const count = Math.max(widths.length, (hiddenColumns.at(-1) ?? -1) + 1);
+  return Array.from({ length: count }, (_, column) => column).flatMap((column) => {
+    const width = widths[column];
+    if (width === undefined && !hidden.has(column)) return [];
+    const own = width === undefined ? { width: USUAL_WIDTH } : { width: widthInFile(width), customWidth: 1 };
+    return [element('col', { min: column + 1, max: column + 1, ...own, hidden: hidden.has(column) ? 1 : undefined })];
+  });
+}
+
 /** One sheet of a workbook: cells, widths, rules, and a print one page wide. */
 export function sheetPart(sheet: BookSheet, written: Written, shown: boolean): string {
-  const { widths, tab, filter, charts = [] } = sheet;
+  const { tab, filter, charts = [] } = sheet;
   const drawn = charts.length > 0;
-  const columns = widths.flatMap((width, column) =>
-    width === undefined
-      ? []
-      : [element('col', { min: column + 1, max: column + 1, width: widthInFile(width), customWidth: 1 })],
-  );
+  const columns = columnsOf(sheet);
   return part(
     element(
       'worksheet',

@@ -6,8 +6,8 @@ const ROWS = [2, 3, 4, 5, 6, 7, 8, 9];
 const hidden = (...rows: readonly number[]) => Object.fromEntries(rows.map((row) => [row, 'hidden="1"']));
 
 /** A table with a filter on it: a text, a figure, a cell on a ground; a sum of what is shown stands beside it. */
-function filtered(name: string, columns: string, out: readonly number[], more = {}): MadeSheet {
-  const shown = ROWS.filter((n) => !out.includes(n)).reduce((sum, n) => sum + n * 10, 0);
+function filtered(name: string, columns: string, out: readonly number[], byHand: readonly number[] = []): MadeSheet {
+  const shown = ROWS.filter((n) => !out.includes(n) && !byHand.includes(n)).reduce((sum, n) => sum + n * 10, 0);
   const cells = [
     ...['Beer', 'Dose', 'Mark'].map((title, n) => inline(`${'BCD'[n]}1`, title)),
     ...ROWS.flatMap((n) => [
@@ -18,7 +18,7 @@ function filtered(name: string, columns: string, out: readonly number[], more = 
     formula('F1', 'SUBTOTAL(109,C2:C9)', shown),
   ];
   const inside = `<autoFilter ref="B1:D9">${columns}</autoFilter>`;
-  return { name, inside: `${sheetData(cells, { ...hidden(...out), ...more })}${inside}` };
+  return { name, inside: `${sheetData(cells, hidden(...out, ...byHand))}${inside}` };
 }
 
 const column = (id: number, inside: string) => `<filterColumn colId="${id}">${inside}</filterColumn>`;
@@ -59,7 +59,7 @@ export const filters: Made = {
     filtered('Ground', column(2, '<colorFilter dxfId="0"/>'), [5, 6, 7, 8, 9]),
     filtered('Ink', column(0, '<colorFilter dxfId="1" cellColor="0"/>'), ROWS),
     filtered('Nothing', '', []),
-    filtered('By hand', '', [], { 4: 'hidden="1"' }),
+    filtered('By hand', '', [], [4]),
     filtered('Days', column(1, '<filters><dateGroupItem year="1900" dateTimeGrouping="year"/></filters>'), []),
     filtered('Largest', column(1, '<top10 val="3"/>'), []),
     filtered('Average', column(1, '<dynamicFilter type="aboveAverage"/>'), []),

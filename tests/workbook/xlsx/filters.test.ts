@@ -49,8 +49,9 @@ describe('a filter of a file', () => {
     ['too many values', `<filters>${'<filter val="1"/>'.repeat(10_001)}</filters>`],
   ])('of a kind that the grid has not is told, and its rows are shown: %s', (_, inside) => {
     const { book, leftOut } = open(column(inside), [3]);
-    expect(leftOut).toEqual([words.parts.hidden, words.parts.filters]);
+    expect(leftOut).toEqual([words.parts.filters]);
     expect(book.sheets[0]?.filter).toEqual({ range: 'B1:C5', columns: [] });
+    expect(book.sheets[0]?.hiddenRows).toBeUndefined();
   });
 
   it('is found out anew where one of its columns is not taken', () => {
@@ -79,11 +80,13 @@ describe('a filter of a file', () => {
     ).toBe(false);
   });
 
-  it('is told where its column lies outside of it, and rows outside that are hidden, too', () => {
+  it('is told where its column lies outside of it; rows outside that are hidden stay so by themselves', () => {
     expect(open(column('<filters><filter val="2"/></filters>', 2)).leftOut).toEqual([words.parts.filters]);
     const filters = column('<filters><filter val="2"/></filters>');
-    expect(open(filters, [4], 'B1:C3').leftOut).toEqual([words.parts.hidden]);
-    expect(open(filters, [], 'B1:C3').leftOut).toEqual([]);
+    const { book, leftOut } = open(filters, [2, 4], 'B1:C3');
+    expect(leftOut).toEqual([]);
+    expect(book.sheets[0]).toMatchObject({ filter: { hidden: [1] }, hiddenRows: [3] });
+    expect(open('', [2], 'B1:C3').book.sheets[0]).toMatchObject({ filter: { columns: [] }, hiddenRows: [1] });
   });
 
   it.each(['B1:C1', 'B1:XFD9', 'B1:C200000', 'nowhere', ''])('is told where its range cannot be one: %s', (ref) => {

@@ -32,6 +32,18 @@ describe('the sheets of a file', () => {
     expect(leftOut).toEqual([words.parts.hiddenSheets]);
   });
 
+  it('keep rows and columns hidden as far as the grid has them, and the sentence says so beyond', () => {
+    const columns = '<cols><col min="2" max="3" width="0" hidden="1"/><col min="250" max="16384" hidden="1"/></cols>';
+    const lines = '<sheetData><row r="2" hidden="1"/><row r="200000" hidden="1"/></sheetData>';
+    const { book, leftOut } = opened({ sheets: [columns + lines] });
+    expect(leftOut).toEqual([words.parts.hidden]);
+    expect(book.sheets[0]?.hiddenRows).toEqual([1]);
+    expect(book.sheets[0]?.hiddenColumns).toEqual([1, 2, 249, 250, 251, 252, 253, 254, 255]);
+    expect(opened({ sheets: ['<sheetFormatPr defaultRowHeight="15" zeroHeight="1"/>'] }).leftOut).toEqual([
+      words.parts.hidden,
+    ]);
+  });
+
   it('have the names that the file gives to a range, and the workbook those of values', () => {
     const name = (one: string, text: string, more = '') => `<definedName name="${one}" ${more}>${text}</definedName>`;
     const after = `<definedNames>${[

@@ -1,14 +1,15 @@
 import { type BaseObject, type Group, Layer, Scene } from '../render.js';
+import { nextTask } from './nextTask.js';
 
 const layer = Layer.prototype;
 const scene = Scene.prototype;
 
 /** The engine's own ways. */
-export const bare = { addObject: layer.addObject, getObject: scene.getObject, later: layer.makeDirtyWithDebounce };
+export const bare = { addObject: layer.addObject, getObject: scene.getObject };
 
 /** A layer's word that it is drawn anew soon, which it keeps to itself. */
 interface Pending {
-  readonly _debounceDirtyFunc?: unknown;
+  _debounceDirtyFunc?: (() => void) | null;
 }
 
 /**
@@ -37,6 +38,12 @@ export function mendManyFrames(): void {
     return undefined;
   };
   layer.makeDirtyWithDebounce = function (this: Layer, state = true) {
-    if (!state || !(this as unknown as Pending)._debounceDirtyFunc) bare.later.call(this, state);
+    const pending = this as unknown as Pending;
+    if (state && pending._debounceDirtyFunc) return;
+    pending._debounceDirtyFunc?.();
+    pending._debounceDirtyFunc = nextTask(() => {
+      pending._debounceDirtyFunc = null;
+      this.makeDirty(state);
+    });
   };
 }
