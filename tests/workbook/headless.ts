@@ -77,7 +77,7 @@ async function calculated(workbook: IWorkbookData, begin: (grid: Grid) => void):
       if (id === SetFormulaCalculationNotificationMutation.id && state !== undefined) running -= 1;
     });
   const settled = async () => {
-    await grid.api.getFormula().onCalculationResultApplied(60_000);
+    await grid.api.getFormula().onCalculationResultApplied(300_000);
     while (running > 0) await new Promise((resolve) => setTimeout(resolve, 5));
   };
   await settled();
