@@ -56,6 +56,8 @@ const faults: readonly Fault[] = [
   { name: 'DB', given: [1_000_000, 100_000, 6, 7, 7], expected: 15845.098473848071 },
   { name: 'GAMMA', given: [2.5], expected: 0.75 * Math.sqrt(Math.PI) },
   { name: 'BESSELJ', given: [0, 0], expected: 1 },
+  // Y0(1) of Abramowitz and Stegun, table 9.1.
+  { name: 'BESSELY', given: [1, 0], expected: 0.088256964215677 },
   // I0(2) of Abramowitz and Stegun, table 9.8: e² × 0.3085083225.
   { name: 'BESSELI', given: [2, 0], expected: 2.279585302336067 },
   { name: 'F.DIST.RT', given: [1, 1, 1], expected: 0.5 },

@@ -63,7 +63,6 @@ export const OTHERWISE: Readonly<Record<string, Otherwise>> = {
   '=NUMBERVALUE("")': { grid: 0, why: 'an empty text is 0 (ECMA-376)' },
   '=UPPER("straße")': { grid: 'STRASSE', why: "Unicode's usual capital" },
   '=TYPE(TRUE)': { grid: 4, why: 'a boolean is of its own type (ECMA-376)' },
-  '=BESSELY(2.5,1)': { grid: 0.14591813750831284, why: ACCURACY },
   '=CONVERT(1,"lbm","kg")': { grid: 0.45359237, why: DEFINITION },
   '=CONVERT(1,"atm","Pa")': { grid: 101325, why: DEFINITION },
   '=CONVERT(1,"psi","Pa")': { grid: 6894.757293168361, why: DEFINITION },

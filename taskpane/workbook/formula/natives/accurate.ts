@@ -2,9 +2,10 @@ import { type BaseValueObject, ErrorType, ErrorValueObject, NumberValueObject } 
 import { elementwise } from './elementwise.js';
 import { engineClass, type FunctionClass } from './engineClass.js';
 import { numberIn, singly } from './singly.js';
-import { besselI, besselJ, gamma, ratioAbove, studentAbove, studentDensity } from './special.js';
+import { besselI, besselJ, besselY, gamma, ratioAbove, studentAbove, studentDensity } from './special.js';
 
-type Numbers = (...given: readonly number[]) => number;
+/** Nothing where the engine's own answer has to do. */
+type Numbers = (...given: readonly number[]) => number | undefined;
 
 const answerOf = (found: number): BaseValueObject =>
   Number.isFinite(found) ? NumberValueObject.create(found) : ErrorValueObject.create(ErrorType.NUM);
@@ -17,7 +18,9 @@ const answerOf = (found: number): BaseValueObject =>
 const accurate = (name: string, numbers: Numbers): FunctionClass =>
   singly(name, (usual, ...given) => {
     const bare = usual();
-    return bare.isError() ? bare : answerOf(numbers(...given.map((one) => numberIn(one) ?? 0)));
+    if (bare.isError()) return bare;
+    const found = numbers(...given.map((one) => numberIn(one) ?? 0));
+    return found === undefined ? bare : answerOf(found);
   });
 
 /** The same of those that the engine goes through in another way. */
@@ -27,7 +30,9 @@ const bessel = (name: string, numbers: Numbers): FunctionClass =>
       return elementwise(x, order, (one, other) => {
         const bare = super.calculate(one, other) as BaseValueObject;
         const [at, n] = [numberIn(one), numberIn(other)];
-        return bare.isError() || at === undefined || n === undefined ? bare : answerOf(numbers(at, whole(n)));
+        if (bare.isError() || at === undefined || n === undefined) return bare;
+        const found = numbers(at, whole(n));
+        return found === undefined ? bare : answerOf(found);
       });
     }
   };
@@ -44,5 +49,6 @@ export const accurateFunctions = (): [FunctionClass, string][] => [
     'F.DIST.RT': (x = 0, above = 1, below = 1) => ratioAbove(x, whole(above), whole(below)),
   }).map(([name, numbers]): [FunctionClass, string] => [accurate(name, numbers), name]),
   [bessel('BESSELI', (x = 0, n = 0) => besselI(x, n)), 'BESSELI'],
+  [bessel('BESSELY', (x = 1, n = 0) => besselY(x, n)), 'BESSELY'],
   [bessel('BESSELJ', (x = 0, n = 0) => besselJ(x, n)), 'BESSELJ'],
 ];

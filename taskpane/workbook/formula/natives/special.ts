@@ -44,3 +44,28 @@ export const besselJ = (x: number, n: number): number =>
   overCircle(pointsFor(x, n), (angle) => Math.cos(n * angle - x * Math.sin(angle)));
 export const besselI = (x: number, n: number): number =>
   overCircle(pointsFor(x, n), (angle) => Math.exp(x * Math.cos(angle)) * Math.cos(n * angle));
+
+/** Euler's constant: DLMF 5.2.3. */
+const EULER = 0.5772156649015329;
+
+/** From here on the sums for Y take long. */
+const FAR = 200;
+
+/**
+ * The Bessel function of the second kind, for whole orders and x above 0: Abramowitz and Stegun, Handbook of Mathematical
+ * Functions, 9.1.88 and 9.1.27; nothing where that takes long.
+ */
+export function besselY(x: number, n: number): number | undefined {
+  if (x > FAR || n > FAR) return undefined;
+  const front = Math.log(x / 2) + EULER;
+  let before = front * besselJ(x, 0);
+  let last = (front - 1) * besselJ(x, 1) - besselJ(x, 0) / x;
+  for (let k = 1; 2 * k < x + 12 * Math.cbrt(x) + 40; k += 1) {
+    const sign = k % 2 === 0 ? 1 : -1;
+    before -= (2 * sign * besselJ(x, 2 * k)) / k;
+    last -= (sign * (2 * k + 1) * besselJ(x, 2 * k + 1)) / (k * (k + 1));
+  }
+  if (n === 0) last = before;
+  for (let k = 1; k < n; k += 1) [before, last] = [last, ((2 * k) / x) * last - before];
+  return (2 / Math.PI) * last;
+}
