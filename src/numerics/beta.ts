@@ -22,30 +22,39 @@ const TINY = 1e-300;
 const LEAST_STEP = 1e-16;
 const MOST_STEPS = 10_000;
 
+const away = (value: number): number => (Math.abs(value) < TINY ? TINY : value);
+
 /** The continued fraction of the incomplete beta function, by W. J. Lentz’s way: DLMF 8.17.22 and 3.10. */
 function betaFraction(a: number, b: number, x: number): number {
-  const away = (value: number) => (Math.abs(value) < TINY ? TINY : value);
   let c = 1;
   let d = 1 / away(1 - ((a + b) * x) / (a + 1));
   let fraction = d;
   for (let m = 1; m < MOST_STEPS; m++) {
-    for (const term of [
-      (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m)),
-      (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1)),
-    ]) {
-      d = 1 / away(1 + term * d);
-      c = away(1 + term / c);
-      fraction *= c * d;
-    }
+    const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
+    d = 1 / away(1 + even * d);
+    c = away(1 + even / c);
+    fraction *= c * d;
+    const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
+    d = 1 / away(1 + odd * d);
+    c = away(1 + odd / c);
+    fraction *= c * d;
     if (Math.abs(c * d - 1) < LEAST_STEP) break;
   }
   return fraction;
+}
+
+/** ln B(a, b) of the last pair that was asked for: a quantile asks for one pair again and again. */
+let asked = { a: Number.NaN, b: Number.NaN, logBeta: Number.NaN };
+
+function logBeta(a: number, b: number): number {
+  if (asked.a !== a || asked.b !== b) asked = { a, b, logBeta: logGamma(a) + logGamma(b) - logGamma(a + b) };
+  return asked.logBeta;
 }
 
 /** The regularised incomplete beta function: DLMF 8.17.2. `y` is 1 − x, given apart so that no digits are lost. */
 export function beta(a: number, b: number, x: number, y: number): number {
   if (x <= 0) return 0;
   if (y <= 0) return 1;
-  const front = Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log(y));
+  const front = Math.exp(a * Math.log(x) + b * Math.log(y) - logBeta(a, b));
   return x < (a + 1) / (a + b + 2) ? (front * betaFraction(a, b, x)) / a : 1 - (front * betaFraction(b, a, y)) / b;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { studentQuantile, studentTails } from '../../src/numerics/student.js';
+import { studentQuantile, studentTails, tailQuantile } from '../../src/numerics/student.js';
 
 describe('Student’s t', () => {
   // NIST/SEMATECH e-Handbook of Statistical Methods, section 1.3.6.7.2, critical values of Student’s t (from memory).
@@ -31,5 +31,35 @@ describe('Student’s t', () => {
     expect(studentQuantile(0.95, 1e9)).toBeCloseTo(1.959964, 6);
     expect(studentTails(0, 7)).toBeCloseTo(1, 12);
     expect(studentTails(Number.POSITIVE_INFINITY, 7)).toBe(0);
+  });
+});
+
+describe('a quantile', () => {
+  const halved = (tails: (t: number) => number, share: number): number => {
+    let [least, most] = [0, 2 ** 40];
+    for (let step = 0; step < 120; step++) {
+      const middle = (least + most) / 2;
+      if (tails(middle) > share) least = middle;
+      else most = middle;
+    }
+    return least;
+  };
+
+  it('is found in fewer than twenty looks in the mean, where halving takes fifty, and is the same', () => {
+    const all: number[] = [];
+    for (const freedom of [1, 2, 5, 10, 32, 100, 1000]) {
+      for (const share of [0.5, 0.2, 0.05, 0.01, 0.001]) {
+        let looks = 0;
+        const tails = (t: number) => studentTails(t, freedom);
+        const found = tailQuantile((t) => {
+          looks++;
+          return tails(t);
+        }, share);
+        expect(found / halved(tails, share) - 1, `${share} at ${freedom}`).toBeCloseTo(0, 11);
+        all.push(looks);
+      }
+    }
+    expect(all.reduce((sum, one) => sum + one, 0) / all.length).toBeLessThan(20);
+    expect(Math.max(...all)).toBeLessThan(60);
   });
 });
