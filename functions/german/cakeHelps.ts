@@ -147,6 +147,8 @@ export const cakeHelps: Readonly<Record<string, string>> = {
   'The input’s label, or a plan’s label; its case does not matter.':
     'Die Bezeichnung der Eingabe oder eines Plans; Groß- und Kleinschreibung zählen nicht.',
   'The value to judge, in the unit of the input.': 'Der Wert, der beurteilt wird, in der Einheit der Eingabe.',
+  'Dry solids that each hL lays on the cake: CAKESOLIDS reckons them. One for all rows of the log, or one each.':
+    'Trockene Feststoffe, die jeder hL auf den Kuchen legt: CAKESOLIDS berechnet sie. Einer für alle Zeilen des Protokolls oder je einer.',
   'Number of the run to which each row belongs: all logs stand below one another.':
     'Nummer des Laufs, zu dem jede Zeile gehört: Alle Protokolle stehen untereinander.',
   'Through the filter: one for all rows, or one each; held through a run.':

@@ -66,7 +66,7 @@ export const heldThrough = <const L extends number>(least: L) => {
   return {
     flow: { ...flow, ...each, help: 'Through the filter: one for all rows, or one each; held through a run.' },
     viscosity: { ...viscosity, ...each },
-    solids: { ...solidsToCake, ...each },
+    solids: { ...solidsToCake, ...each, help: `${solidsToCake.help} One for all rows of the log, or one each.` },
   } as const;
 };
 
