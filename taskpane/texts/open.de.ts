@@ -1,10 +1,12 @@
 import type { Texts } from './dictionary.js';
+import { text } from './openText.de.js';
 
 const figure = (value: number) => value.toLocaleString('de-DE', { maximumSignificantDigits: 15 });
 
-/** The words for opening an .xlsx file, in German. */
+/** The words for opening a file, in German. */
 export const open: Texts['open'] = {
-  button: '.xlsx öffnen',
+  text,
+  button: 'Datei öffnen',
   stop: 'Lesen abbrechen',
   title: (file) => `${file} öffnen?`,
   confirm: 'Öffnen',
@@ -16,6 +18,7 @@ export const open: Texts['open'] = {
   refused: (file, reason) => `${file} wurde nicht geöffnet: ${reason}`,
   empty: 'Die Datei ist leer.',
   noZip: 'Sie ist keine .xlsx-Datei, oder ihr Ende fehlt.',
+  noText: 'Sie enthält keinen Text, wie auch ihr Name endet.',
   encrypted:
     'Sie ist mit einem Kennwort geschützt oder hat die ältere Form .xls. Speichern Sie sie als .xlsx ohne Kennwort.',
   damaged: 'Die Datei ist beschädigt.',

@@ -1,8 +1,11 @@
+import { text } from './openText.en.js';
+
 const figure = (value: number) => value.toLocaleString('en-GB', { maximumSignificantDigits: 15 });
 
-/** The words for opening an .xlsx file, in English. */
+/** The words for opening a file, in English. */
 export const open = {
-  button: 'Open .xlsx',
+  text,
+  button: 'Open a file',
   stop: 'Stop reading',
   title: (file: string) => `Open ${file}?`,
   confirm: 'Open',
@@ -14,6 +17,7 @@ export const open = {
   refused: (file: string, reason: string) => `${file} was not opened: ${reason}`,
   empty: 'the file is empty.',
   noZip: 'it is no .xlsx file, or its end is missing.',
+  noText: 'it is no text, whatever its name ends in.',
   encrypted:
     'it is protected by a password, or in the older .xls form. Save it as an .xlsx workbook without a password.',
   damaged: 'the file is damaged.',

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { en } from '../../taskpane/texts/en.js';
+import { fileName } from '../../taskpane/workbook/shell/fileName.js';
 import { readOf } from '../workbook/xlsx/handMade.js';
 import { openFile, savedFile } from './files.js';
 import { openWorkbook } from './workbookPage.js';
@@ -10,9 +11,9 @@ beforeEach(async () => {
 });
 afterEach(() => workbook.close());
 
-async function save(way: keyof typeof en.save.ways = 'formulas', expected = 'Powderbook.xlsx'): Promise<Buffer> {
+async function save(way: keyof typeof en.save.ways = 'formulas', expected = 'Powderbook Sheet 1'): Promise<Buffer> {
   const { name, bytes } = await savedFile(workbook.page, way);
-  expect(name).toBe(expected);
+  expect(name).toBe(fileName(expected, new Date()));
   return bytes;
 }
 
@@ -68,14 +69,14 @@ describe('saving the workbook as an .xlsx file', () => {
     await workbook.addSheet();
     await workbook.enter('A1', '=POWDER.DRYMASS({100;200},0.65)');
     await workbook.enter('B1', '=A1+A2');
-    const all = readOf(await save('values', `${en.save.valuesFile('Powderbook')}.xlsx`)).book;
+    const all = readOf(await save('values', en.save.valuesFile('Powderbook Sheet 1'))).book;
     await expect.poll(() => workbook.notice()).toContain(en.save.saved.values);
     expect(all.sheets.map(({ name }) => name)).toEqual(await workbook.tabs());
     const [first, own] = all.sheets;
     expect(own?.rows).toMatchObject([[{ value: 35 }, { value: 105, formula: '=A1+A2' }], [{ value: 70 }]]);
     expect(own?.rows[0]?.[0]?.formula).toBeUndefined();
     expect(first?.charts?.length).toBe(1);
-    const sheet = readOf(await save('sheet', `${en.save.valuesFile('Sheet 1')}.xlsx`)).book;
+    const sheet = readOf(await save('sheet', en.save.valuesFile('Sheet 1'))).book;
     expect(sheet.sheets.map(({ name }) => name)).toEqual(['Sheet 1']);
     expect(sheet.sheets[0]?.rows).toMatchObject([[{ value: 35 }, { value: 105 }], [{ value: 70 }]]);
   });

@@ -24,6 +24,13 @@ function markOf(written: string): Mark | 'either' | undefined {
   return EITHER.test(text) ? 'either' : last;
 }
 
+/** The same notation with this decimal mark; the mark that it had stands between groups then. */
+export function withDecimal(own: Notation, decimal: Mark): Notation {
+  if (decimal === own.decimal) return own;
+  const groups = `${[...own.groups].filter((group) => group !== decimal).join('')}${own.decimal}`;
+  return { ...own, decimal, groups };
+}
+
 export interface BlockNotation {
   readonly notation: Notation;
   /** The text that shows another decimal mark than the language has. */
@@ -49,9 +56,7 @@ export function notationOfBlock(texts: readonly string[], language: Notation): B
   }
   const [foreign, usual, open] = [shown.get(other(own.decimal)), shown.get(own.decimal), shown.get('either')];
   if (foreign !== undefined && usual === undefined) {
-    const decimal = other(own.decimal);
-    const groups = `${[...own.groups].filter((group) => group !== decimal).join('')}${own.decimal}`;
-    return { notation: { ...own, decimal, groups }, shownBy: foreign, ...left };
+    return { notation: withDecimal(own, other(own.decimal)), shownBy: foreign, ...left };
   }
   return { notation: own, ...(open !== undefined && usual === undefined ? { open } : {}), ...left };
 }

@@ -9,6 +9,8 @@ const LONGEST = 60;
 const BEGINS = /^[\s(+\-−€$£]*[\d.,]/;
 /** Batches, orders and parcels: their noughts in front would be lost, and 12E5 is no power of ten there. */
 const NAME = /^(?:0\d+|\d+E\d+)$/i;
+/** Whether a text is made of digits and yet no number. */
+export const isName = (text: string): boolean => NAME.test(text.trim());
 /** A day without its year may as well be a fraction or a number of a list. */
 const NO_YEAR = /^\d{1,2}(?:\/\d{1,2}|\.\s?\d{1,2}\.)$/;
 

@@ -4,6 +4,7 @@ import type { RangeReference, Reference } from '../../host/reference.js';
 import { Refusal } from '../../host/refusal.js';
 import type { WorkbookContents } from '../../host/workbookContents.js';
 import type { Calculation } from '../calculation/standing.js';
+import type { IWorksheetData } from '../engine/core.js';
 import { servicesOf } from '../engine/services.js';
 import { ILayoutService } from '../engine/ui.js';
 import type { Writing } from '../entry/writing.js';
@@ -19,7 +20,7 @@ import { read } from './read.js';
 import { readAll } from './readAll.js';
 import { makeReadOnly } from './readOnly.js';
 import { readSelection, watchSelection } from './selection.js';
-import { insertStarter } from './sheets.js';
+import { insertNamed, insertStarter } from './sheets.js';
 import { type Steps, stepsOf } from './steps.js';
 import { type Summary, watchSummary } from './summary.js';
 import { type SheetTabs, sheetTabs } from './tabs.js';
@@ -49,6 +50,8 @@ export interface OpenedWorkbook {
   read(references: readonly Reference[]): readonly (Cells | undefined)[];
   write(block: Block, overwrite: boolean): { readonly address: string };
   insertSheet(starter: StarterSheet): void;
+  /** Puts a sheet that was read from a text file behind the others, named as the file is. */
+  insertText(file: string, sheet: Partial<IWorksheetData>): void;
   readAll(): WorkbookContents;
   turnIntoNumbers(place?: RangeReference): Turned;
   goTo(reference: Reference): void;
@@ -98,6 +101,7 @@ export function openedWorkbook(
         const { clientWidth } = container;
         insertStarter(grid, fitted(starter, clientWidth)).zoom(zoomFor(starter, clientWidth));
       }),
+    insertText: (file, sheet) => changing(() => insertNamed(grid, file, sheet)),
     readAll: () => readAll(grid),
     turnIntoNumbers: (place) => changing(() => turnIntoNumbers(grid, writing, place)),
     goTo: (reference) => goTo(grid, reference),

@@ -1,6 +1,7 @@
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
+import { freeSheetName } from '../../host/sheetName.js';
 import type { Texts } from '../../texts/texts.js';
-import { ICommandService } from '../engine/core.js';
+import { ICommandService, type IWorksheetData } from '../engine/core.js';
 import type { FWorksheet } from '../engine/facade.js';
 import { servicesOf } from '../engine/services.js';
 import type { Grid } from './boot.js';
@@ -55,6 +56,13 @@ export function insertStarter(grid: Grid, starter: StarterSheet): FWorksheet {
 export function insertBlank(grid: Grid, nameOf: (number: string) => string): FWorksheet {
   const name = freeName(grid, (number) => nameOf(String(number)));
   return workbookOf(grid).insertSheet(name, { sheet: blankSheet(newId(), name) });
+}
+
+/** A sheet from a file of rows, under the file's name as far as a sheet can have it. */
+export function insertNamed(grid: Grid, file: string, data: Partial<IWorksheetData>): FWorksheet {
+  const plain = [...file.replace(/\.[^.]*$/, '')].map((mark) => (FORBIDDEN.includes(mark) ? ' ' : mark)).join('');
+  const name = freeSheetName(plain.replace(/^'+|'+$/g, '').trim() || file, names(grid));
+  return workbookOf(grid).insertSheet(name, { sheet: { ...blankSheet(newId(), name), ...data } });
 }
 
 /** Why a sheet cannot have this name; or nothing. */

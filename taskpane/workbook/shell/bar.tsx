@@ -47,7 +47,12 @@ export function Bar({ state, store, actions }: { state: State; store: Store; act
         {words.print}
       </button>
       <SaveFile store={store} workbook={state.workbook} />
-      <OpenFile store={store} ready={ready} onOpen={(file) => actions.openFile(file)} />
+      <OpenFile
+        store={store}
+        ready={ready}
+        onOpen={(file) => actions.openFile(file)}
+        onInsert={(name, sheet) => state.workbook?.insertText(name, sheet)}
+      />
       <nav class="workbook-views" aria-label={words.parts.heading}>
         {(['sheet', 'functions'] as const).map((view) => (
           <button type="button" key={view} aria-pressed={state.view === view} onClick={() => store.set({ view })}>

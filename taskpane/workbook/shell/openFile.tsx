@@ -1,8 +1,10 @@
 import { useRef, useState } from 'preact/hooks';
+import type { ReadText } from '../text/readText.js';
 import { Dialog } from './dialog.js';
 import { useDrop } from './drop.js';
-import { type ReadFile, readFile } from './readFile.js';
+import { isTextFile, type ReadFile, readFile, readTextFile } from './readFile.js';
 import type { Store } from './state.js';
+import { TextDialog } from './textDialog.js';
 import { useWords } from './words.js';
 
 interface Props {
@@ -10,18 +12,21 @@ interface Props {
   readonly ready: boolean;
   /** Puts what was read in the place of the present workbook. */
   onOpen(file: ReadFile): Promise<void>;
+  /** Puts the rows of a text file on a new sheet. */
+  onInsert(name: string, sheet: ReadText['sheet']): void;
 }
 
-/** The button that opens an .xlsx file, and the question before it takes this workbook's place. */
-export function OpenFile({ store, ready, onOpen }: Props) {
+/** The button that opens a file, and what is asked before it is taken in. */
+export function OpenFile({ store, ready, onOpen, onInsert }: Props) {
   const { open: words } = useWords();
   const [reading, setReading] = useState<AbortController>();
   const [read, setRead] = useState<ReadFile>();
+  const [text, setText] = useState<{ readonly file: File; readonly read: ReadText }>();
   /** Takes the notice of the last file away, where that one was refused. */
   const refused = useRef(() => {});
   const field = useRef<HTMLInputElement>(null);
   useDrop((file) => {
-    if (ready && !read) void choose(file);
+    if (ready && !read && !text) void choose(file);
   });
 
   async function choose(file: File | undefined) {
@@ -31,9 +36,18 @@ export function OpenFile({ store, ready, onOpen }: Props) {
     const stop = new AbortController();
     setReading(stop);
     try {
-      const answer = await readFile(file, words, stop.signal);
-      if ('refusal' in answer) refused.current = store.tell(words.refused(file.name, answer.refusal));
-      else setRead(answer);
+      const refuse = (reason: string) => {
+        refused.current = store.tell(words.refused(file.name, reason));
+      };
+      if (isTextFile(file)) {
+        const answer = await readTextFile(file, words, {}, stop.signal);
+        if ('refusal' in answer) refuse(answer.refusal);
+        else setText({ file, read: answer });
+      } else {
+        const answer = await readFile(file, words, stop.signal);
+        if ('refusal' in answer) refuse(answer.refusal);
+        else setRead(answer);
+      }
     } catch {
       if (!stop.signal.aborted) refused.current = store.tell(words.refused(file.name, words.damaged));
     } finally {
@@ -46,7 +60,7 @@ export function OpenFile({ store, ready, onOpen }: Props) {
       <input
         ref={field}
         type="file"
-        accept=".xlsx"
+        accept=".xlsx,.csv,.tsv,.tab,.txt"
         hidden
         aria-label={words.button}
         onChange={({ currentTarget }) => void choose(currentTarget.files?.[0])}
@@ -64,6 +78,16 @@ export function OpenFile({ store, ready, onOpen }: Props) {
           <p>{words.question}</p>
           {read.leftOut && <p>{read.leftOut}</p>}
         </Dialog>
+      )}
+      {text && (
+        <TextDialog
+          {...text}
+          onInsert={(sheet) => {
+            onInsert(text.file.name, sheet);
+            store.tell(words.text.done(text.file.name));
+          }}
+          onClose={() => setText(undefined)}
+        />
       )}
     </>
   );

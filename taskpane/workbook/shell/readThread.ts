@@ -1,16 +1,20 @@
 import { loadTexts } from '../../texts/texts.js';
+import { notationOf } from '../entry/notation.js';
 import { knowsFunction } from '../formula/known.js';
 import { gridOfBook, shownFirst } from '../grid/ofBook.js';
+import { readText } from '../text/readText.js';
 import { parseXml } from '../xlsx/leanXml.js';
 import { readBook } from '../xlsx/readBook.js';
 import type { ReadAnswer, ToRead } from './readFile.js';
 
 /** What a thread has in place of a window. */
-const thread = globalThis as unknown as EventTarget & { postMessage(answer: ReadAnswer): void };
+const thread = globalThis as unknown as EventTarget & { postMessage(answer: unknown): void };
 
-async function read({ file, language }: ToRead): Promise<ReadAnswer> {
-  const { open: words } = await loadTexts(language);
-  const answer = readBook(new Uint8Array(await file.arrayBuffer()), parseXml, words, knowsFunction);
+async function read({ file, language, text }: ToRead): Promise<ReadAnswer | ReturnType<typeof readText>> {
+  const { open: words, entry } = await loadTexts(language);
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  if (text) return readText(bytes, { notation: notationOf(language), words: entry }, words, text);
+  const answer = readBook(bytes, parseXml, words, knowsFunction);
   if ('refusal' in answer) return answer;
   const leftOut = answer.leftOut.length > 0 ? words.leftOut(answer.leftOut.join('; ')) : undefined;
   const notice = [words.opened(file.name), leftOut].filter(Boolean).join(' ');

@@ -6,6 +6,7 @@ import { leavesColours } from '../xlsx/filter.js';
 import { tooLarge } from '../xlsx/tooLarge.js';
 import type { Offer } from '../xlsx/writeOffer.js';
 import { Dialog } from './dialog.js';
+import { fileName } from './fileName.js';
 import type { Store } from './state.js';
 import { useWords } from './words.js';
 
@@ -43,12 +44,13 @@ interface Content {
 async function contentOf(book: Book, way: Way, words: Texts['save']): Promise<Content> {
   // The writer is needed by few and loaded with the first file.
   const { asValues, sheetAsValues, writeBook } = await import(/* webpackChunkName: "xlsx-write" */ '../xlsx/write.js');
+  const shown = book.active ?? book.sheets[0]?.name ?? '';
+  const whole = `${words.file} ${shown}`;
   if (way === 'formulas') {
     const offer = await offered().catch(() => undefined);
-    return { bytes: writeBook(book, offer), name: words.file };
+    return { bytes: writeBook(book, offer), name: whole };
   }
-  if (way === 'values') return { bytes: writeBook(asValues(book)), name: words.valuesFile(words.file) };
-  const shown = book.active ?? book.sheets[0]?.name ?? '';
+  if (way === 'values') return { bytes: writeBook(asValues(book)), name: words.valuesFile(whole) };
   return { bytes: writeBook(sheetAsValues(book, shown)), name: words.valuesFile(shown) };
 }
 
@@ -86,7 +88,7 @@ export function SaveFile({ store, workbook }: { store: Store; workbook: OpenedWo
       const book = from.book();
       const reason = tooLarge(book, open);
       const { bytes, name } = await contentOf(book, way, words);
-      handOver(bytes, `${name}.xlsx`);
+      handOver(bytes, fileName(name, new Date()));
       store.tell(reason === undefined ? words.saved[way === 'formulas' ? way : 'values'] : words.tooLarge(reason));
       if (leavesColours(book)) store.tell(words.coloursLeft);
     } catch {
