@@ -6,7 +6,6 @@ import { FormulaCode } from './FormulaCode.js';
 import { Heading } from './Heading.js';
 import { useReading } from './picture/useReading.js';
 import { type Setting, useSetting } from './setting.js';
-import { TextNumber } from './TextNumber.js';
 
 /** What is in the selected cell of the workbook, kept up to date. */
 function useSelection(host: Host): Selection | undefined {
@@ -67,7 +66,8 @@ export function SelectedCell({ host, onExplain }: Props) {
   const selection = useSelection(host);
   // A cell within an answer is explained by the formula that fills it.
   const source = useMemo(() => selection && sourceOf(selection), [selection]);
-  const reading = useReading(source?.formula !== undefined);
+  const isText = host.turnIntoNumbers !== undefined && typeof selection?.value === 'string';
+  const reading = useReading(source?.formula !== undefined || isText);
   const ids = reading?.readFormula(source?.formula ?? '').ids ?? [];
   const [explaining, setExplaining] = useState(true);
   const sentence = selection && sentenceOf(selection, source?.formula, setting);
@@ -105,7 +105,7 @@ export function SelectedCell({ host, onExplain }: Props) {
           <p class="pb-quiet">{texts.selected.none}</p>
         )}
         {selection?.kept && <p class="pb-quiet">{texts.selected.kept(`=${selection.kept}`)}</p>}
-        {selection && host.turnIntoNumbers && <TextNumber host={host} selection={selection} />}
+        {reading && selection && host.turnIntoNumbers && <reading.TextNumber host={host} selection={selection} />}
         {selection?.note && (
           <p class="pb-quiet" lang="en">
             {selection.note}

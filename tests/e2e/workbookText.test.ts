@@ -59,12 +59,12 @@ describe('a text file', () => {
     expect(await violations()).toEqual([]);
     await dialog.getByLabel(words.headerRows).selectOption('1');
     await expect.poll(() => table.locator('th').nth(1).textContent()).toMatch(/^Druck(?! bar)/);
-    await dialog.getByLabel(words.kindOf('Trübung')).selectOption('text');
-    await expect.poll(() => dialog.getByLabel(words.kindOf('Trübung')).inputValue()).toBe('text');
-    await dialog.getByLabel(words.kindOf('Trübung')).selectOption('read');
-    await expect.poll(() => dialog.getByLabel(words.kindOf('Trübung')).inputValue()).toBe('read');
     await dialog.getByLabel(words.headerRows).selectOption('2');
     await expect.poll(() => table.locator('th').nth(1).textContent()).toMatch(/^Druck bar/);
+    await dialog.getByLabel(words.kindOf('Trübung EBC')).selectOption('text');
+    await expect.poll(() => dialog.getByLabel(words.kindOf('Trübung EBC')).inputValue()).toBe('text');
+    await dialog.getByLabel(words.kindOf('Trübung EBC')).selectOption('read');
+    await expect.poll(() => dialog.getByLabel(words.kindOf('Trübung EBC')).inputValue()).toBe('read');
     await dialog.getByRole('button', { name: words.confirm }).click();
     await expect.poll(tabs).toContain('run log');
     await expect.poll(notice).toContain(words.done('run log.csv'));
