@@ -15,7 +15,7 @@ export const opening = (words: string): readonly Line[] => [
   {
     cells: (at) => [
       {
-        formula: `=IF(${at('examples.count')}=0,"All inputs are your own.",${at('examples.count')}&" inputs are still the example’s. ${INVENTED_SCENARIO}")`,
+        formula: `=IF(${at('examples.count')}=0,"No input is the example’s.",${at('examples.count')}&" inputs are still the example’s. ${INVENTED_SCENARIO}")`,
         style: 'note',
       },
     ],

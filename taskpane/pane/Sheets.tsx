@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { emptied } from '../../src/sheets/emptied.js';
 import { starterSheets } from '../../src/sheets/index.js';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
 import type { Host } from '../host/host.js';
@@ -36,6 +37,13 @@ export function Sheets({ host }: { readonly host: Host }) {
             <p lang="en">{sheet.summary}</p>
             <button type="button" aria-label={texts.sheets.insertNamed(sheet.name)} onClick={() => void insert(sheet)}>
               {texts.sheets.insert}
+            </button>{' '}
+            <button
+              type="button"
+              aria-label={texts.sheets.insertEmptyNamed(sheet.name)}
+              onClick={() => void insert(emptied(sheet))}
+            >
+              {texts.sheets.insertEmpty}
             </button>
           </li>
         ))}

@@ -105,6 +105,8 @@ export const de: Texts = {
       'Fertige Blätter mit den Zahlen einer erfundenen Brauerei, die Sie durch Ihre ersetzen. Jedes wird ein neues Blatt.',
     insert: 'Einfügen',
     insertNamed: (name) => `${name} einfügen`,
+    insertEmpty: 'Ohne Zahlen beginnen',
+    insertEmptyNamed: (name) => `${name} ohne Zahlen beginnen`,
     busy: 'Wird eingefügt …',
     done: (name) => `Das Blatt ${name} wurde eingefügt.`,
   },

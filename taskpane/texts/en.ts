@@ -103,6 +103,8 @@ export const en = {
     intro: 'Ready sheets with an invented brewery’s figures, to be replaced by yours. Each becomes a new tab.',
     insert: 'Insert',
     insertNamed: (name: string) => `Insert ${name}`,
+    insertEmpty: 'Begin without figures',
+    insertEmptyNamed: (name: string) => `Begin ${name} without figures`,
     busy: 'Inserting…',
     done: (name: string) => `The sheet ${name} was inserted.`,
   },

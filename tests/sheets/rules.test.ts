@@ -104,6 +104,13 @@ describe.each(starterSheets)('the starter sheet $name', (starter) => {
     expect([...texts, ...formats].filter((text) => /[€$£¥]|EUR|USD/.test(text))).toEqual([]);
   });
 
+  it('knows figures of its example by whole numbers, which are written alike in every country', () => {
+    const keys = formulasOf(starter).flatMap((formula) =>
+      formula.includes('"count"') ? [...formula.matchAll(/"[^"]*\|[^"]*"/g)].map(([key]) => key) : [],
+    );
+    expect(keys.filter((key) => /[|"]\d+\.\d/.test(key))).toEqual([]);
+  });
+
   it('defines names that lie on it', () => {
     for (const [name, place] of Object.entries(starter.names)) {
       expect(name).toMatch(/^[a-z][A-Za-z]{3,}$/);
