@@ -40,7 +40,7 @@ export const restingOn = (one: Line, also: readonly string[]): Line => ({
 });
 
 /** Room for a picture. */
-export const picture = (name: string, rows = 14, columns = 6): readonly Line[] => [
+export const picture = (name: string, rows = 14, columns = 4): readonly Line[] => [
   marked(gap, { [name]: { column: 1, columns, rows } }),
   ...Array.from({ length: rows }, () => gap),
 ];

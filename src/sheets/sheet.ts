@@ -58,6 +58,11 @@ export interface SheetChart {
   readonly series: readonly ChartSeries[];
   /** The rectangle that the chart covers, where nothing else stands. */
   readonly place: string;
+  /**
+   * In pixels: how far inside the first cell of its place the chart begins, and how far inside the last one it ends.
+   * Without it the chart fills its place.
+   */
+  readonly inset?: Readonly<Record<'left' | 'top' | 'right' | 'bottom', number>>;
 }
 
 export interface StarterSheet {

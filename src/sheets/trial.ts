@@ -1,7 +1,7 @@
 import { CAUTIONS } from '../cautions.js';
 import { text } from './cells.js';
 import { columnTitles, widthsOf } from './columns.js';
-import { caution, heading, type Line, layOut, note } from './layout.js';
+import { caution, gap, heading, type Line, layOut, note, picture } from './layout.js';
 import { opening } from './opening.js';
 import { trialCharts } from './trial/charts.js';
 import { feedLines } from './trial/feedLines.js';
@@ -56,7 +56,8 @@ export const trial = layOut(
     note('Permeabilities come as a set from these trials: do not mix them with figures of another origin.'),
     caution(CAUTIONS.pressure),
     caution(CAUTIONS.dust),
-    { cells: () => [] },
+    gap,
+    ...picture('logs.picture'),
     heading('The logs'),
     ...logLines,
   ],

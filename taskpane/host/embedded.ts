@@ -24,7 +24,6 @@ export function embeddedHost(opened: Promise<OpenedWorkbook>): Host {
     name: 'embedded',
     selection: async () => (await opened).selection(),
     onSelection: (listener) => once((workbook) => workbook.onSelection(listener)),
-    onCharts: (listener) => once((workbook) => workbook.onCharts(listener)),
     read: async (references) => (await opened).read(references),
     write: async (block, options) => (await opened).write(block, options?.overwrite ?? false),
     insertSheet: async (sheet) => (await opened).insertSheet(sheet),

@@ -1,4 +1,4 @@
-import type { CellStyle, ChartSeries, SheetChart, StarterSheet } from '../../src/sheets/sheet.js';
+import type { CellStyle, StarterSheet } from '../../src/sheets/sheet.js';
 import type { CellContent, Cells } from './cell.js';
 import type { RangeReference, Reference } from './reference.js';
 import type { ReadingOptions, WorkbookContents } from './workbookContents.js';
@@ -39,14 +39,6 @@ export interface Block {
   readonly rows: readonly (readonly BlockCell[])[];
 }
 
-/** A chart of the shown sheet with what its cells show at the moment. */
-export interface ShownChart extends Omit<SheetChart, 'place' | 'series'> {
-  readonly series: readonly (Omit<ChartSeries, 'across' | 'upwards'> & {
-    readonly across: readonly CellContent[];
-    readonly upwards: readonly CellContent[];
-  })[];
-}
-
 /** What became of a block of texts that look like numbers. */
 export interface Turned {
   /** The rectangle around the cells that hold numbers now. */
@@ -64,11 +56,6 @@ export interface Host {
   selection(): Promise<Selection>;
   /** Calls the listener at each change of selection or of the selected cell's value; the result ends it. */
   onSelection(listener: (selection: Selection) => void): () => void;
-  /**
-   * Calls the listener with the charts of the shown sheet, now and at each change; the result ends it. A workbook
-   * that draws its charts itself has none for the pane.
-   */
-  onCharts?(listener: (charts: readonly ShownChart[]) => void): () => void;
   /**
    * What stands in each place, all read at once. An error cell is its code, such as `#N/A`; a place that the
    * workbook does not have is undefined.

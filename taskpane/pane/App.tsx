@@ -1,7 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Host } from '../host/host.js';
 import { languageOf, type Texts } from '../texts/texts.js';
-import { SheetCharts } from './charts/SheetCharts.js';
 import { Functions } from './Functions.js';
 import { Heading } from './Heading.js';
 import { SelectedCell } from './SelectedCell.js';
@@ -48,7 +47,6 @@ export function App({ host, locale, texts, told }: Props) {
         {/* Beside the grid this part scrolls by itself, so that it never pushes the search out of view. */}
         <section class="pb-above" aria-label={texts.selected.above} tabIndex={host.name === 'excel' ? undefined : 0}>
           <SelectedCell host={host} onExplain={explain} />
-          <SheetCharts host={host} />
         </section>
         <div class="pb-below">
           <Tabs

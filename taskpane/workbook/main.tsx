@@ -10,6 +10,7 @@ import { languageOf, loadTexts, type Texts } from '../texts/texts.js';
 import type { Autosave } from './grid/autosave.js';
 import { open } from './open.js';
 import type { Actions } from './shell/bar.js';
+import { chartsForPaper } from './shell/charts.js';
 import { moveWithF6 } from './shell/keys.js';
 import { printSheet } from './shell/print.js';
 import { Shell } from './shell/shell.js';
@@ -52,7 +53,7 @@ async function exchange(work: () => Promise<void>) {
 function start(container: HTMLElement, pane: HTMLElement, words: Texts) {
   const opened = open({ store, container, starter: dosing, language, words });
   void mountPane(pane, showingSheet(embeddedHost(opened.then(({ workbook }) => workbook))));
-  printSheet(() => store.state.workbook?.page(), words.workbook, language);
+  printSheet(() => store.state.workbook?.page(), words.workbook, language, chartsForPaper(words, language));
   moveWithF6(store, pane, () => store.state.workbook?.focus());
   opened.then(
     (result) => {

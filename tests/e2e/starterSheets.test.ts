@@ -11,8 +11,6 @@ async function open(options = {}) {
 type Workbook = Awaited<ReturnType<typeof open>>;
 
 const place = (name: string) => dosing.names[name] ?? '';
-const charts = ({ page }: Workbook) => page.getByText(/^Charts of this sheet/);
-const figures = ({ page }: Workbook) => page.getByRole('figure');
 
 /** What the grid draws in a cell of its canvas: the most common colour, as far as a picture can tell. */
 const ground = ({ page }: Workbook) =>
@@ -82,28 +80,5 @@ describe('a starter sheet in the embedded workbook', () => {
     await list.click();
     await workbook.go(place('presentKind'));
     await expect.poll(() => workbook.selected()).toContain('xerogel');
-  });
-
-  it('draws its charts in the pane, keeps them up to date, and after a rename and a new start', async () => {
-    const workbook = await open();
-    const { page } = workbook;
-    await charts(workbook).click();
-    await expect.poll(() => figures(workbook).count()).toBe(1);
-    const drawn = () => figures(workbook).getByRole('img').locator('.pb-curve-1[d^="M"]').last().getAttribute('d');
-    await expect.poll(drawn).toMatch(/^M/);
-    const before = await drawn();
-    await workbook.enter(place('credit'), '10');
-    await expect.poll(drawn).not.toBe(before);
-    expect(await workbook.violations()).toEqual([]);
-    await page.getByRole('button', { name: 'Rename' }).click();
-    await page.getByRole('textbox', { name: /name/i }).last().fill('Beer 3');
-    await page.keyboard.press('Enter');
-    await workbook.saved();
-    await workbook.reload();
-    await charts(workbook).click();
-    await expect.poll(() => figures(workbook).count()).toBe(1);
-    await expect.poll(drawn).toMatch(/^M/);
-    await workbook.addSheet();
-    await expect.poll(() => charts(workbook).count()).toBe(0);
   });
 });

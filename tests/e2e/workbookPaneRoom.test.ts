@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { dosing } from '../../src/sheets/dosing.js';
 import { openWorkbook } from './workbookPage.js';
 
-it('shows the search and its first three hits at 1366 × 768, a cell explained and the charts open', async () => {
+it('shows the search and its first three hits at 1366 × 768, with all that explains a cell open', async () => {
   const { page, go, violations, close } = await openWorkbook({ viewport: { width: 1366, height: 768 } });
   await go(dosing.names.newFeedRate as string);
   await page.locator('.pb-explained').first().waitFor();

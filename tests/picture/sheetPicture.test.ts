@@ -1,13 +1,21 @@
 import { describe, expect, it } from 'vitest';
-import type { ShownChart } from '../../taskpane/host/host.js';
-import { sheetPicture } from '../../taskpane/pane/charts/sheetPicture.js';
+import type { ShownChart } from '../../taskpane/host/shownChart.js';
 import { formatsFor } from '../../taskpane/pane/formats.js';
+import { sheetPicture } from '../../taskpane/pane/picture/sheetPicture.js';
 import { en } from '../../taskpane/texts/en.js';
 
 const formats = formatsFor('en-GB');
 const drawn = (chart: Partial<ShownChart>) =>
   sheetPicture(
-    { title: 'A chart', kind: 'lines', across: { title: 'Run' }, upwards: { title: 'bar' }, series: [], ...chart },
+    {
+      title: 'A chart',
+      kind: 'lines',
+      across: { title: 'Run' },
+      upwards: { title: 'bar' },
+      series: [],
+      place: 'D1:H9',
+      ...chart,
+    },
     en.charts,
     formats,
   );

@@ -1,7 +1,10 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { dosing } from '../../src/sheets/dosing.js';
 import { starterSheets } from '../../src/sheets/index.js';
-import { chartsOf, readCharts } from '../../taskpane/workbook/grid/charts.js';
+import type { FWorksheet } from '../../taskpane/workbook/engine/facade.js';
+import { changeCharts } from '../../taskpane/workbook/grid/chartChanges.js';
+import { chartsOf as chartsIn } from '../../taskpane/workbook/grid/chartMarks.js';
+import { readCharts } from '../../taskpane/workbook/grid/charts.js';
 import { copyWithValues } from '../../taskpane/workbook/grid/copyWithValues.js';
 import { workbookOf } from '../../taskpane/workbook/grid/place.js';
 import { insertStarter } from '../../taskpane/workbook/grid/sheets.js';
@@ -10,6 +13,7 @@ import { type Calculated, calculateStarter } from './headless.js';
 let book: Calculated;
 afterEach(() => book.dispose());
 
+const chartsOf = (sheet: FWorksheet) => chartsIn(sheet.getSheet());
 const ranges = (charts: ReturnType<typeof chartsOf>) =>
   charts.map(({ series }) => series.map(({ across, upwards }) => [across, upwards]));
 const shown = () => workbookOf(book.grid).getActiveSheet();
@@ -41,6 +45,31 @@ describe('the charts of a sheet in the grid', () => {
     expect(ranges(chartsOf(shown()))).toEqual(
       ranges(dosing.charts ?? []).map((all) => all.map((pair) => pair.map(moved))),
     );
+  });
+
+  it('draw rows that are put in between, and stay when the row goes that they begin in', async () => {
+    book = await calculateStarter(dosing);
+    const before = chartsOf(shown())[0];
+    const row = Number(/\d+/.exec(before?.place ?? '')?.[0]);
+    shown().deleteRow(row - 1);
+    const after = chartsOf(shown())[0];
+    expect(Number(/\d+/.exec(after?.place ?? '')?.[0])).toBe(row);
+    expect(after?.series.length).toBe(before?.series.length);
+  });
+
+  it('are changed by one step that can be taken back', async () => {
+    book = await calculateStarter(dosing);
+    const before = chartsOf(shown());
+    changeCharts(book.grid, (charts) => charts.map((chart) => ({ ...chart, place: 'K40:M50' })));
+    shown().insertRowsBefore(3, 2);
+    expect(chartsOf(shown())[0]?.place).toBe('K42:M52');
+    workbookOf(book.grid).undo();
+    workbookOf(book.grid).undo();
+    expect(chartsOf(shown())).toEqual(before);
+    workbookOf(book.grid).redo();
+    expect(chartsOf(shown())[0]?.place).toBe('K40:M50');
+    changeCharts(book.grid, () => []);
+    expect(readCharts(book.grid)).toEqual([]);
   });
 
   it('are each sheet’s own where there are two of a kind, and stay with a copy of values', async () => {

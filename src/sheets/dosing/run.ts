@@ -45,7 +45,7 @@ const planOf = (at: At, column: number): string[] => [at('plan.labels'), at(`pla
 export const CURVES = ['curve', 'newCurve'] as const;
 
 /** Beside both curves, which take a header, their points, a gap and a heading each. */
-const PICTURE = { column: 4, columns: 3, rows: 2 * (POINTS + 1) + 2 };
+const PICTURE = { column: 4, columns: 3, rows: POINTS + 4 };
 
 const curve = (name: string, column: number): readonly Line[] =>
   tableLines(name, runCurve, POINTS, (at) => call(runCurve.id, [...planOf(at, column), String(POINTS)]));

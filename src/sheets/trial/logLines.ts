@@ -19,8 +19,6 @@ const KEYS = ['Hours', 'Volumes', 'Bars'] as const;
 /** Right of the source column, so that a log's own columns stay together. */
 const FIT_COLUMN = 7;
 const JUDGED_COLUMN = FIT_COLUMN + SIDES.length;
-/** Beside the first readings. */
-const PICTURE: Mark = { column: 6, rows: 24 };
 const judged = [
   { cells: { column: 0, rows: ROOM, columns: SIDES.length * KEYS.length }, by: { column: JUDGED_COLUMN } },
 ];
@@ -30,7 +28,6 @@ const marks: Readonly<Record<string, Mark>> = Object.fromEntries([
     KEYS.map((key, index): [string, Mark] => [`${side}${key}`, { column: 3 * which + index, rows: ROOM }]),
   ),
   ...SIDES.map((side, which): [string, Mark] => [`${side}Fit`, { column: FIT_COLUMN + which, rows: ROOM }]),
-  ['logs.picture', PICTURE],
 ]);
 
 /** The fitted line at each reading; nothing where there is none. */

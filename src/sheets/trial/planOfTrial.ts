@@ -49,7 +49,7 @@ const SPAN = [bestFeed.inputs.least.preset, bestFeed.inputs.most.preset].map(Str
 const tried = (at: At): readonly string[] => ['MIN', 'MAX'].map((end) => `${end}(${at('trialFeeds')})`);
 
 const POINTS = 21;
-const PICTURE = { column: 6, rows: POINTS + 1 };
+const PICTURE = { column: 6, columns: 2, rows: 14 };
 
 const curveOf = (at: At, column: number): string =>
   call(feedCurve.id, [...[at('plan.labels'), at(`plan.${column}`)], ...[...SPAN, `${POINTS}`]]);

@@ -1,6 +1,7 @@
 import { axisTitle } from './axisTitle.js';
 import type { BarLayout } from './barLayout.js';
 import type { Bars } from './picture.js';
+import { SIGN } from './sideBySide.js';
 import { TickText } from './TickText.js';
 
 interface Props {
@@ -8,22 +9,17 @@ interface Props {
   readonly bars: Bars;
 }
 
-function Sets({ layout: { line, thick, stacked }, sets }: { readonly layout: BarLayout; readonly sets: Bars['sets'] }) {
-  const besides = line * 2.5 + sets[0].length * line * 0.45;
+function Sets({ layout: { line, named }, sets }: { readonly layout: BarLayout; readonly sets: Bars['sets'] }) {
   return (
     <>
-      {sets.map((name, set) => {
-        if (name === '') return null;
-        const [x, y] = set === 1 && !stacked ? [besides, 0] : [0, set * line];
-        return (
-          <g key={name}>
-            <rect class={`pb-bar-${set}`} x={x + 1} y={y + (line - thick) / 2} width={line} height={thick} />
-            <text x={x + line * 1.4} y={y + line * 0.75}>
-              {name}
-            </text>
-          </g>
-        );
-      })}
+      {named.map(({ x, row }, set) => (
+        <g key={sets[set]}>
+          <rect class={`pb-bar-${set}`} x={x + 1} y={line * (row + 0.2)} width={line} height={line * 0.6} />
+          <text x={x + line * SIGN} y={line * (row + 0.75)}>
+            {sets[set]}
+          </text>
+        </g>
+      ))}
     </>
   );
 }
@@ -49,8 +45,8 @@ export function BarChart({ layout, bars: { axis, sets, level } }: Props) {
           </text>
         </>
       )}
-      {lines.map(({ label, note, foot, bars }) => (
-        <g key={label}>
+      {lines.map(({ label, note, foot, bars }, index) => (
+        <g key={index}>
           <text class="pb-said" x={left} y={foot}>
             {label}
           </text>

@@ -1,8 +1,10 @@
 import type { Texts } from '../../texts/texts.js';
 import { axisTitle } from './axisTitle.js';
+import { dotsAt } from './dots.js';
 import type { Layout, PlacedPanel } from './layout.js';
 import { Marks } from './Marks.js';
 import type { Axis } from './picture.js';
+import { SIGN } from './sideBySide.js';
 import { TickText } from './TickText.js';
 
 interface Props {
@@ -52,21 +54,22 @@ function Legend({ line, words }: { readonly line: number; readonly words: Texts[
 function Names({ line, named }: Pick<Layout, 'line' | 'named'>) {
   return (
     <>
-      {named.map(({ text, kind, set }, row) => (
-        <g key={text}>
-          <path
-            class={`pb-${kind} pb-${kind}-${set}`}
-            d={
-              kind === 'dots'
-                ? `M${line * 0.8},${line * (row + 0.5)}h0`
-                : `M${line * 0.2},${line * (row + 0.5)}h${line * 1.2}`
-            }
-          />
-          <text x={line * 1.8} y={line * (row + 0.75)}>
-            {text}
-          </text>
-        </g>
-      ))}
+      {named.map(({ text, kind, set, x, row }) => {
+        const middle = line * (row + 0.5);
+        return (
+          <g key={text}>
+            <path
+              class={`pb-${kind} pb-${kind}-${set}`}
+              d={
+                kind === 'dots' ? dotsAt([[x + line * 0.8, middle]], set) : `M${x + line * 0.2},${middle}h${line * 1.2}`
+              }
+            />
+            <text x={x + line * SIGN} y={line * (row + 0.75)}>
+              {text}
+            </text>
+          </g>
+        );
+      })}
     </>
   );
 }

@@ -1,3 +1,4 @@
+import { dotsAt, placeText } from './dots.js';
 import type { Layout, PlacedPanel } from './layout.js';
 import type { Mark, Point } from './picture.js';
 
@@ -8,8 +9,6 @@ interface Props {
 
 /** Pixels between a line and its text. */
 const GAP = 5;
-
-const rounded = (value: number): string => String(Math.round(value * 100) / 100);
 
 /** Texts of upright lines at the same end stand below each other, so that near ones can both be read. */
 function rowOf(marks: readonly Mark[], mark: Mark): number {
@@ -37,16 +36,18 @@ function beside(at: number, length: number, left: number, right: number) {
 function MarkOf({ mark, row, layout, placed }: Props & { readonly mark: Mark; readonly row: number }) {
   const { x, left, right, line, letter } = layout;
   const { y, top, bottom } = placed;
-  const place = (point: Point) => `${rounded(x(point.x))},${rounded(y(point.y))}`;
+  const place = (point: Point) => placeText(x(point.x), y(point.y));
   switch (mark.kind) {
     case 'curve':
       return <path class={`pb-curve pb-curve-${mark.set ?? 0}`} d={`M${mark.points.map(place).join('L')}`} />;
     case 'dots':
-      // One path however many points there are: a line of no length shows as its round end.
       return (
         <path
           class={`pb-dots pb-dots-${mark.set ?? 0}`}
-          d={mark.points.map((point) => `M${place(point)}h0`).join('')}
+          d={dotsAt(
+            mark.points.map((point) => [x(point.x), y(point.y)] as const),
+            mark.set,
+          )}
         />
       );
     case 'columns':

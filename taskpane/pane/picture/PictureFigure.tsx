@@ -1,13 +1,9 @@
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import type { Texts } from '../../texts/texts.js';
 import { Heading } from '../Heading.js';
 import { useSetting } from '../setting.js';
-import { BarChart } from './BarChart.js';
-import { layOutBars } from './barLayout.js';
-import { Chart } from './Chart.js';
+import { drawnIn } from './drawnIn.js';
 import { Export } from './Export.js';
 import { Figures } from './Figures.js';
-import { layOut, type Room } from './layout.js';
 import type { Picture } from './picture.js';
 
 const LEAST_WIDTH = 220;
@@ -34,28 +30,14 @@ function useRoom() {
   return { place, room };
 }
 
-/** The drawing for a room, and how high it is. */
-function drawnIn(room: Room, picture: Picture, words: Texts['picture']) {
-  if ('bars' in picture) {
-    const layout = layOutBars(picture.bars, room);
-    return { height: layout.height, drawing: <BarChart layout={layout} bars={picture.bars} /> };
-  }
-  const layout = layOut(picture, room);
-  return { height: layout.height, drawing: <Chart layout={layout} x={picture.x} words={words} /> };
-}
-
 interface Props {
   readonly picture: Picture;
-  /** The function that is drawn; a chart of a sheet is of no function. */
-  readonly id?: string;
-  /** The language of the title, where it is not the pane’s. */
-  readonly lang?: string;
+  /** The function that is drawn. */
+  readonly id: string;
 }
 
-const fileName = (title: string): string => title.replace(/[^A-Za-z0-9]+/g, '-');
-
 /** The drawing, what it shows in words, its figures, and what stands behind it. */
-export function PictureFigure({ picture, id, lang }: Props) {
+export function PictureFigure({ picture, id }: Props) {
   const { texts, formats } = useSetting();
   const { place, room } = useRoom();
   const drawing = useRef<SVGSVGElement>(null);
@@ -63,7 +45,7 @@ export function PictureFigure({ picture, id, lang }: Props) {
   const drawn = room && drawnIn({ ...room, number: formats.number }, picture, texts.picture);
   return (
     <figure class="pb-picture" aria-labelledby={`${key}-heading`}>
-      <Heading level={3} id={`${key}-heading`} lang={lang}>
+      <Heading level={3} id={`${key}-heading`}>
         {picture.title}
       </Heading>
       <div class="pb-drawing" ref={place}>
@@ -77,7 +59,7 @@ export function PictureFigure({ picture, id, lang }: Props) {
             height={drawn.height}
             font-size={room.text}
           >
-            <title id={`${key}-title`}>{id ? `${picture.title}: POWDER.${id}` : picture.title}</title>
+            <title id={`${key}-title`}>{`${picture.title}: POWDER.${id}`}</title>
             <desc id={`${key}-summary`}>{picture.summary}</desc>
             {drawn.drawing}
           </svg>
@@ -90,7 +72,7 @@ export function PictureFigure({ picture, id, lang }: Props) {
         </p>
       ))}
       <Figures table={picture.table} />
-      <Export drawing={drawing} name={id ? `POWDER-${id}` : fileName(picture.title)} />
+      <Export drawing={drawing} name={`POWDER-${id}`} />
     </figure>
   );
 }

@@ -16,10 +16,13 @@ export interface Axis {
   readonly headroom?: true;
 }
 
+/** Series that are told apart, by more than their colours. */
+export type SeriesSet = 0 | 1 | 2 | 3;
+
 /** What is drawn into a panel; all numbers in the units of its axes. */
 export type Mark =
-  | { readonly kind: 'curve'; readonly points: readonly Point[]; readonly set?: 0 | 1 }
-  | { readonly kind: 'dots'; readonly points: readonly Point[]; readonly set?: 0 | 1 }
+  | { readonly kind: 'curve'; readonly points: readonly Point[]; readonly set?: SeriesSet }
+  | { readonly kind: 'dots'; readonly points: readonly Point[]; readonly set?: SeriesSet }
   /** Rectangles that stand on 0, side by side. */
   | { readonly kind: 'columns'; readonly columns: readonly { from: number; to: number; height: number }[] }
   /** A line across, such as a limit. */
@@ -41,18 +44,18 @@ export interface Panel {
   readonly marks: readonly Mark[];
 }
 
-/** A line of bars that begin at one value and end at another; which of the two sets each belongs to shows. */
+/** A line of bars that begin at one value and end at another; which of the sets each belongs to shows. */
 export interface BarLine {
   readonly label: string;
   /** Said at the end of the line. */
   readonly note?: string;
-  readonly bars: readonly { readonly set: 0 | 1; readonly from: number; readonly to: number }[];
+  readonly bars: readonly { readonly set: SeriesSet; readonly from: number; readonly to: number }[];
 }
 
 export interface Bars {
   readonly axis: Axis;
-  /** What the two sets of bars are; no names where there is but one. */
-  readonly sets: readonly [string, string];
+  /** What the sets of bars are; no names where there is but one. */
+  readonly sets: readonly string[];
   readonly lines: readonly BarLine[];
   readonly level?: { readonly at: number; readonly text: string };
 }
@@ -72,7 +75,7 @@ export interface Column {
 export interface LegendEntry {
   readonly text: string;
   readonly kind: 'curve' | 'dots';
-  readonly set: 0 | 1;
+  readonly set: SeriesSet;
 }
 
 interface Shared {

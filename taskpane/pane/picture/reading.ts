@@ -1,6 +1,5 @@
 /** What the pane needs for formulas and their pictures; loaded once a cell with a formula, or beside the grid one with a text, is selected. */
 export { readFormula } from '../../formula/readFormula.js';
-export { sheetPicture } from '../charts/sheetPicture.js';
 export { ErrorOrigin } from '../explain/ErrorOrigin.js';
 export { Explanation } from '../explain/Explanation.js';
 export { TextNumber } from '../TextNumber.js';

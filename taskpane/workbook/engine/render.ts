@@ -1,1 +1,8 @@
-export { type BaseObject, type Group, Layer, Scene, SHEET_VIEWPORT_KEY } from '@univerjs/engine-render';
+export {
+  type BaseObject,
+  type Group,
+  IRenderManagerService,
+  Layer,
+  Scene,
+  SHEET_VIEWPORT_KEY,
+} from '@univerjs/engine-render';

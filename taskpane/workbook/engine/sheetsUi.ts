@@ -2,6 +2,7 @@ export {
   IEditorBridgeService,
   ISheetClipboardService,
   SetZoomRatioOperation,
+  SheetSkeletonManagerService,
   SheetsUIPart,
   whenSheetEditorFocused,
 } from '@univerjs/sheets-ui';

@@ -12,7 +12,7 @@ import { type Book, type BookCell, type BookSheet, shownSheetOf } from '../xlsx/
 import { isError } from '../xlsx/errors.js';
 import { styleOfBook, UNFORMATTED } from './bookStyle.js';
 import { textCell } from './cells.js';
-import { withCharts } from './charts.js';
+import { withCharts } from './chartMarks.js';
 import { FILTERS, savedFilters } from './filters.js';
 import { withFixed } from './fixed.js';
 import { withHidden } from './hiddenLines.js';

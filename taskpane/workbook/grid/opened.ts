@@ -1,8 +1,9 @@
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
-import type { Block, Cells, Selection, ShownChart, Turned } from '../../host/host.js';
+import type { Block, Cells, Selection, Turned } from '../../host/host.js';
 import type { RangeReference, Reference } from '../../host/reference.js';
 import { Refusal } from '../../host/refusal.js';
 import type { WorkbookContents } from '../../host/workbookContents.js';
+import type { Texts } from '../../texts/texts.js';
 import type { Calculation } from '../calculation/standing.js';
 import type { IWorksheetData } from '../engine/core.js';
 import { servicesOf } from '../engine/services.js';
@@ -11,7 +12,6 @@ import type { Writing } from '../entry/writing.js';
 import type { Book } from '../xlsx/book.js';
 import { type Autosave, askBeforeLeaving, autosave, type SaveState } from './autosave.js';
 import type { BootedGrid } from './boot.js';
-import { watchCharts } from './charts.js';
 import { copyWithValues } from './copyWithValues.js';
 import { type Formatting, formatting } from './format.js';
 import { goTo } from './goTo.js';
@@ -20,6 +20,7 @@ import { read } from './read.js';
 import { readAll } from './readAll.js';
 import { makeReadOnly } from './readOnly.js';
 import { readSelection, watchSelection } from './selection.js';
+import { type SheetCharts, sheetCharts } from './sheetCharts.js';
 import { insertNamed, insertStarter } from './sheets.js';
 import { type Steps, stepsOf } from './steps.js';
 import { type Summary, watchSummary } from './summary.js';
@@ -41,12 +42,12 @@ export interface OpenedWorkbook {
   tools(): Promise<Tools>;
   /** How large the shown sheet is drawn, where 1 is the usual size. */
   readonly zoom: Zoom;
+  readonly charts: SheetCharts;
   onSummary(listener: (summary: Summary) => void): () => void;
   /** The shown sheet as it is printed, and whether its figures are those of its present inputs. */
   page(): PrintedSheet & { readonly upToDate: boolean };
   selection(): Selection;
   onSelection(listener: (selection: Selection) => void): () => void;
-  onCharts(listener: (charts: readonly ShownChart[]) => void): () => void;
   read(references: readonly Reference[]): readonly (Cells | undefined)[];
   write(block: Block, overwrite: boolean): { readonly address: string };
   insertSheet(starter: StarterSheet): void;
@@ -72,6 +73,7 @@ export function openedWorkbook(
   container: HTMLElement,
   language: string,
   writing: Writing,
+  words: Texts['charts'],
 ): OpenedWorkbook {
   let tools: Promise<Tools> | undefined;
   let readOnly = false;
@@ -89,11 +91,11 @@ export function openedWorkbook(
       return tools;
     },
     zoom: zoomOf(grid),
+    charts: sheetCharts(grid, container, words, changing),
     onSummary: (listener) => watchSummary(grid, listener),
     page: () => ({ ...pageOfSheet(grid), upToDate: grid.calculation.upToDate() }),
     selection: () => readSelection(grid),
     onSelection: (listener) => watchSelection(grid, listener),
-    onCharts: (listener) => watchCharts(grid, listener),
     read: (references) => read(grid, references),
     write: (block, overwrite) => changing(() => writeBlock(grid, block, overwrite)),
     insertSheet: (starter) =>

@@ -1,7 +1,10 @@
+import { areaOf } from '../../../src/sheets/area.js';
+import type { ShownChart } from '../../host/shownChart.js';
 import type { Alignment, BookLook } from '../xlsx/bookLook.js';
 import { alignOfStyle, lookOfStyle } from './bookStyle.js';
 import type { Grid } from './boot.js';
 import { richText } from './cells.js';
+import { readCharts } from './charts.js';
 import { workbookOf } from './place.js';
 import { widely } from './widely.js';
 
@@ -18,21 +21,28 @@ export interface PrintedSheet {
   /** Width of each column in pixels of the sheet. */
   readonly widths: readonly number[];
   readonly titles: readonly PrintedRow[];
-  readonly parts: readonly (readonly PrintedRow[])[];
+  readonly parts: readonly PrintedPart[];
+  /** The charts in their order, each with the number of parts that begin before it does. */
+  readonly charts: readonly { readonly after: number; readonly chart: ShownChart }[];
+}
+export interface PrintedPart {
+  /** Where it begins among all printed rows. */
+  readonly from: number;
+  readonly rows: readonly PrintedRow[];
 }
 export type PrintedRow = readonly PrintedCell[];
 
 const isEmpty = (row: PrintedRow) => row.every(({ text }) => text === '');
 
 /** Rows up to the next empty one are a part; pages are broken between parts. */
-export function partsOf(rows: readonly PrintedRow[]): readonly (readonly PrintedRow[])[] {
-  const parts: PrintedRow[][] = [];
+export function partsOf(rows: readonly PrintedRow[]): readonly PrintedPart[] {
+  const parts: { from: number; rows: PrintedRow[] }[] = [];
   let open = false;
-  for (const row of rows) {
+  for (const [from, row] of rows.entries()) {
     if (isEmpty(row)) open = false;
-    else if (open) parts.at(-1)?.push(row);
+    else if (open) parts.at(-1)?.rows.push(row);
     else {
-      parts.push([row]);
+      parts.push({ from, rows: [row] });
       open = true;
     }
   }
@@ -53,16 +63,21 @@ export function pageOfSheet(grid: Grid): PrintedSheet {
     const number = typeof sheet.getCellRaw(row, column)?.v === 'number';
     return { text, look: lookOfStyle(style), align: alignOfStyle(style), number };
   };
-  const rows = widely(() =>
-    Array.from({ length: shown.getLastRow() + 1 }, (_, row) => row)
-      .filter((row) => sheet.getRowVisible(row))
-      .map((row) => columns.map((column) => cellAt(row, column))),
+  const seen = Array.from({ length: shown.getLastRow() + 1 }, (_, row) => row).filter((row) =>
+    sheet.getRowVisible(row),
   );
+  const rows = widely(() => seen.map((row) => columns.map((column) => cellAt(row, column))));
   const frozen = Math.max(0, shown.getFreeze().ySplit);
+  const parts = partsOf(rows.slice(frozen));
+  const charts = readCharts(grid).map((chart) => {
+    const { row } = areaOf(chart.place);
+    return { after: parts.filter(({ from }) => (seen[from + frozen] ?? 0) <= row).length, chart };
+  });
   return {
     name: shown.getSheetName(),
     widths: columns.map((column) => shown.getColumnWidth(column)),
     titles: rows.slice(0, frozen),
-    parts: partsOf(rows.slice(frozen)),
+    parts,
+    charts,
   };
 }

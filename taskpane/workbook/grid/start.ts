@@ -122,7 +122,7 @@ export async function startGrid({
   // Earlier it would take keys for a cell that cannot be seen or chosen yet.
   await servicesOf(grid.univer).get(LifecycleService).onStage(LifecycleStages.Rendered);
   forgetSteps(grid);
-  const workbook = openedWorkbook(grid, container, language, writing);
+  const workbook = openedWorkbook(grid, container, language, writing, words.charts);
   const use = (work: (tools: Tools) => void) => () =>
     void workbook.tools().then(work, () => tell(words.format.notLoaded));
   addKeys(grid, container, language, {

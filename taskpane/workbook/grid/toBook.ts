@@ -18,7 +18,7 @@ import type { PageSetup } from '../xlsx/pageSetup.js';
 import { alignOfStyle, lookOfStyle, UNFORMATTED } from './bookStyle.js';
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
-import { chartsOf } from './charts.js';
+import { chartsOf } from './chartMarks.js';
 import { FILTERS, filterOfSaved, type SavedFilters } from './filters.js';
 import { fixedOf } from './fixed.js';
 import { formulasOf } from './formulas.js';
@@ -145,7 +145,7 @@ export function bookOfGrid(grid: Grid): Book {
     const heights = heightsOf(rowData);
     const [hiddenRows, hiddenColumns] = [hiddenOf(rowData), hiddenOf(columnData)];
     const shown = workbook.getSheetBySheetId(id);
-    const charts = shown ? chartsOf(shown).filter(({ series }) => series.length > 0) : [];
+    const charts = shown ? chartsOf(shown.getSheet()).filter(({ series }) => series.length > 0) : [];
     return {
       name,
       rows: Array.from(rows),

@@ -8,7 +8,7 @@ import {
   VerticalAlign,
 } from '../engine/core.js';
 import { cellData } from './cells.js';
-import { withCharts } from './charts.js';
+import { withCharts } from './chartMarks.js';
 import { withRule } from './validation.js';
 
 /** Formulas cannot reach beyond these; they hold a year's daily runs many times over. */

@@ -4,6 +4,7 @@ import type { Across, CellLook, Formatting, Lines } from '../grid/format.js';
 import { KINDS, type Kind } from '../grid/numberPattern.js';
 import type { OpenedWorkbook } from '../grid/opened.js';
 import type { Tools } from '../grid/tools.js';
+import { ChartChoice } from './chartChoice.js';
 import { Icon } from './icons.js';
 import type { Store } from './state.js';
 import { StepButtons } from './stepButtons.js';
@@ -166,6 +167,7 @@ export function FormatBar({ workbook, ready, store }: { workbook?: OpenedWorkboo
       <Button name={words.filter} disabled={disabled} onClick={use((tools) => tools.filter())}>
         <Icon of="filter" />
       </Button>
+      <ChartChoice workbook={workbook} disabled={disabled} store={store} />
       <Button name={words.find} disabled={!workbook} onClick={use((tools) => tools.replace())}>
         <Icon of="find" />
       </Button>

@@ -44,7 +44,17 @@ function rowElement(row: PrintedRow, tag: 'td' | 'th'): HTMLElement {
   return line;
 }
 
-function tableOf({ widths, titles, parts }: PrintedSheet): HTMLElement {
+/** Charts as the page draws them; there are none before that part of it has loaded. */
+export type DrawChart = (chart: PrintedSheet['charts'][number]['chart']) => HTMLElement | undefined;
+
+/** A chart stands below the part beside which it begins on the sheet. */
+function chartRow(drawn: HTMLElement, columns: number): HTMLElement {
+  const cell = make('td', drawn);
+  cell.colSpan = columns;
+  return make('tbody', make('tr', cell));
+}
+
+function tableOf({ widths, titles, parts, charts }: PrintedSheet, draw: DrawChart): HTMLElement {
   const limited = widths.map((width) => Math.min(MOST, Math.max(LEAST, width)));
   const all = limited.reduce((sum, width) => sum + width, 0);
   const columns = make('colgroup');
@@ -54,8 +64,16 @@ function tableOf({ widths, titles, parts }: PrintedSheet): HTMLElement {
     columns.append(column);
   }
   const heads = make('thead', ...titles.map((row) => rowElement(row, 'th')));
-  const bodies = parts.map((rows) => make('tbody', ...rows.map((row) => rowElement(row, 'td'))));
-  return make('table', columns, heads, ...bodies);
+  const chartsAfter = (number: number) =>
+    charts.flatMap(({ after, chart }) => {
+      const drawn = after === number ? draw(chart) : undefined;
+      return drawn ? [chartRow(drawn, widths.length)] : [];
+    });
+  const bodies = parts.flatMap(({ rows }, index) => [
+    make('tbody', ...rows.map((row) => rowElement(row, 'td'))),
+    ...chartsAfter(index + 1),
+  ]);
+  return make('table', columns, heads, ...chartsAfter(0), ...bodies);
 }
 
 /** Puts the shown sheet into the page for as long as it is printed, whichever way that is asked for. */
@@ -63,6 +81,7 @@ export function printSheet(
   read: () => (PrintedSheet & { readonly upToDate: boolean }) | undefined,
   words: Texts['workbook'],
   language: string,
+  draw: DrawChart,
 ): void {
   const title = document.title;
   const clear = () => {
@@ -79,7 +98,7 @@ export function printSheet(
       `${sheet.name} · ${now.toLocaleString(language, { dateStyle: 'long', timeStyle: 'short' })}`,
     );
     const early = sheet.upToDate ? [] : [make('p', words.printedEarly)];
-    const section = make('section', caption, ...early, tableOf(sheet));
+    const section = make('section', caption, ...early, tableOf(sheet, draw));
     section.className = CLASS;
     section.dataset.wide = String(sheet.widths.reduce((sum, width) => sum + width, 0) > UPRIGHT);
     document.body.append(section);

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Texts } from '../../texts/texts.js';
 import { type Actions, Bar } from './bar.js';
+import { Charts } from './charts.js';
 import { FormatBar } from './formatBar.js';
 import { Splitter } from './splitter.js';
 import type { State, Store } from './state.js';
@@ -50,8 +51,11 @@ export function Shell({ store, actions, texts, onPlaces }: Props) {
           <section class="workbook-sheet" aria-label={words.parts.sheet}>
             <FormatBar workbook={state.workbook} ready={state.saving !== 'elsewhere'} store={store} />
             <Notices state={state} store={store} />
-            <div class="workbook-grid" ref={grid}>
-              {!state.workbook && <p class="workbook-loading">{state.failed ?? words.loading}</p>}
+            <div class="workbook-cells">
+              <div class="workbook-grid" ref={grid}>
+                {!state.workbook && <p class="workbook-loading">{state.failed ?? words.loading}</p>}
+              </div>
+              {state.workbook && <Charts workbook={state.workbook} fixed={state.saving === 'elsewhere'} />}
             </div>
             {state.workbook && (
               <Tabs

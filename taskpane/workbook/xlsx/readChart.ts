@@ -1,5 +1,6 @@
 import type { ChartSeries, SheetChart } from '../../../src/sheets/sheet.js';
 import { a1 } from '../../host/a1.js';
+import { STROKES } from '../../host/strokes.js';
 import { rectangleOf } from './readPlaces.js';
 import { attribute, childOf, childrenOf, type XmlElement } from './readXml.js';
 
@@ -58,9 +59,8 @@ function drawnOf(area: XmlElement | undefined): Drawn | undefined {
   if (group.localName === 'scatterChart') {
     return { kind: isLine(series[0] as XmlElement) ? 'lines' : 'points', group };
   }
-  // Two sets of bars are what the pane tells apart.
   const plain = group.localName === 'barChart' && (valOf(group, 'grouping') ?? 'clustered') === 'clustered';
-  if (!plain || series.length > 2) return undefined;
+  if (!plain || series.length > STROKES.length) return undefined;
   return { kind: 'bars', group, ...(valOf(group, 'barDir') === 'bar' ? {} : { upright: true as const }) };
 }
 

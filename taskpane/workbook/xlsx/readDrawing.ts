@@ -6,6 +6,7 @@ import { chartOf } from './readChart.js';
 import type { Reading } from './reading.js';
 import { attribute, childOf, childrenOf, prefixed, whole, type XmlElement } from './readXml.js';
 import { chartPart } from './writeChart.js';
+import { PIXEL } from './writeDrawing.js';
 
 const MOST_CHARTS = 50;
 /** In the small unit of drawings: a point, a character, and the room beside the characters. */
@@ -26,18 +27,31 @@ function covered(length: number, first: number, sizeOf: (place: number) => numbe
   return Math.max(first, place - 1);
 }
 
+/** How far inside of its first and last cell an anchor begins and ends; nothing where it stands on their edges. */
+function insetOf(from: XmlElement, to: XmlElement): SheetChart['inset'] {
+  const offset = (element: XmlElement, name: string) => Math.max(0, Math.round(number(element, name) / PIXEL));
+  const inset = {
+    left: offset(from, 'colOff'),
+    top: offset(from, 'rowOff'),
+    right: offset(to, 'colOff'),
+    bottom: offset(to, 'rowOff'),
+  };
+  return Object.values(inset).some((one) => one > 0) ? inset : undefined;
+}
+
 /** The cells that a chart stands over. */
 function placeOf(
   anchor: XmlElement,
   { widths, heights = [] }: Pick<BookSheet, 'widths' | 'heights'>,
-): string | undefined {
+): Pick<SheetChart, 'place' | 'inset'> | undefined {
   const [from, to, extent] = ['from', 'to', 'ext'].map((name) => childOf(anchor, name));
   if (!from) return undefined;
   const [left, top] = [number(from, 'col'), number(from, 'row')];
+  const inset = to && insetOf(from, to);
   const size = (name: string) => whole(attribute(extent, name)) ?? 0;
   const last = (name: string, first: number) => {
-    const past = number(to, name) - (number(to, `${name}Off`) > 0 ? 0 : 1);
-    return Math.max(first, past);
+    // An inset is told in full: an end that lies on an edge then lies at the beginning of its cell.
+    return Math.max(first, number(to, name) - (inset ? 0 : 1));
   };
   const [right, bottom] = to
     ? [last('col', left), last('row', top)]
@@ -49,7 +63,7 @@ function placeOf(
         ),
         covered(size('cy') + number(from, 'rowOff'), top, (row) => (heights[row] ?? USUAL_HEIGHT) * POINT),
       ];
-  return `${a1(top, left)}:${a1(bottom, right)}`;
+  return { place: `${a1(top, left)}:${a1(bottom, right)}`, ...(inset ? { inset } : {}) };
 }
 
 const CACHES = new Set(['numCache', 'strCache', 'extLst', 't', 'v', 'f']);
@@ -80,7 +94,7 @@ export function chartsOf(all: Package, part: string, sheet: BookSheet, reading: 
         const place = placeOf(anchor, sheet);
         if (!root || !chart || !place) return [];
         reading.drawn.add(found.target.toLowerCase());
-        const read = { ...chart, place };
+        const read = { ...chart, ...place };
         const ours = reading.parse(chartPart(sheet, read));
         if (!ours || form(ours) !== form(root)) reading.leftOut.add('chartLooks');
         return [read];

@@ -12,6 +12,7 @@ export const DRAWING = 'http://schemas.openxmlformats.org/drawingml/2006/main';
 const LINE = 19_050;
 const [TITLE, AXIS_TITLE] = [1200, 900];
 const [ACROSS, UPWARDS] = [1, 2];
+const DASHES = { Continuous: 'solid', Dash: 'dash', Dot: 'sysDot', DashDot: 'dashDot' } as const;
 
 const val = (name: string, value: string | number) => element(`c:${name}`, { val: value });
 
@@ -72,7 +73,7 @@ function strokes({ kind, series }: SheetChart, index: number): string {
   const as = series[index]?.kind ?? kind;
   if (as === 'bars') return element('c:spPr', {}, solid(color)) + val('invertIfNegative', 0);
   if (as === 'lines') {
-    const dash = element('a:prstDash', { val: line === 'Dash' ? 'dash' : 'solid' });
+    const dash = element('a:prstDash', { val: DASHES[line] });
     const drawn = element('c:spPr', {}, element('a:ln', { w: LINE, cap: 'rnd' }, solid(color), dash));
     return drawn + element('c:marker', {}, val('symbol', 'none'));
   }

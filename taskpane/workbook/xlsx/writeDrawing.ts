@@ -1,3 +1,4 @@
+import type { SheetChart } from '../../../src/sheets/sheet.js';
 import type { BookSheet } from './book.js';
 import { rectangleOf } from './readPlaces.js';
 import { CHART, chartPart, DRAWING } from './writeChart.js';
@@ -7,31 +8,48 @@ import { element, part } from './writeXml.js';
 const SPREADSHEET_DRAWING = 'http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing';
 const RELATIONSHIPS = `${OFFICE}/relationships`;
 
-const corner = (name: string, column: number, row: number) =>
+/** Of the small unit of drawings in a pixel. */
+export const PIXEL = 9525;
+
+const corner = (name: string, [column, across]: readonly [number, number], [row, down]: readonly [number, number]) =>
   element(
     `xdr:${name}`,
     {},
     element('xdr:col', {}, String(column)),
-    element('xdr:colOff', {}, '0'),
+    element('xdr:colOff', {}, String(Math.round(across * PIXEL))),
     element('xdr:row', {}, String(row)),
-    element('xdr:rowOff', {}, '0'),
+    element('xdr:rowOff', {}, String(Math.round(down * PIXEL))),
   );
 
 /** Where a chart stands over the cells. */
-function anchor(place: string, name: string, number: number): string {
+function anchor({ place, inset, title }: SheetChart, number: number): string {
   const { top = 0, left = 0, bottom = 14, right = 7 } = rectangleOf(place) ?? {};
+  const begins = [
+    [left, inset?.left ?? 0],
+    [top, inset?.top ?? 0],
+  ] as const;
+  // Without an inset the chart ends where the next cell begins.
+  const ends = inset
+    ? ([
+        [right, inset.right],
+        [bottom, inset.bottom],
+      ] as const)
+    : ([
+        [right + 1, 0],
+        [bottom + 1, 0],
+      ] as const);
   return element(
     'xdr:twoCellAnchor',
     {},
-    corner('from', left, top),
-    corner('to', right + 1, bottom + 1),
+    corner('from', ...begins),
+    corner('to', ...ends),
     element(
       'xdr:graphicFrame',
       { macro: '' },
       element(
         'xdr:nvGraphicFramePr',
         {},
-        element('xdr:cNvPr', { id: number + 1, name: `Chart ${number}`, descr: name }),
+        element('xdr:cNvPr', { id: number + 1, name: `Chart ${number}`, descr: title }),
         element('xdr:cNvGraphicFramePr'),
       ),
       element('xdr:xfrm', {}, element('a:off', { x: 0, y: 0 }), element('a:ext', { cx: 0, cy: 0 })),
@@ -69,7 +87,7 @@ export function drawingParts(sheets: readonly BookSheet[]): Readonly<Record<stri
     parts[`xl/worksheets/_rels/sheet${index + 1}.xml.rels`] = related([
       [`${RELATIONSHIPS}/drawing`, `../drawings/${drawing}`],
     ]);
-    parts[`xl/drawings/${drawing}`] = drawingPart(charts.map(({ place, title }, at) => anchor(place, title, at + 1)));
+    parts[`xl/drawings/${drawing}`] = drawingPart(charts.map((chart, at) => anchor(chart, at + 1)));
     parts[`xl/drawings/_rels/${drawing}.rels`] = related(targets);
   });
   return parts;

@@ -36,6 +36,22 @@ describe.each(starterSheets)('the charts of the starter sheet $name in a file', 
   });
 });
 
+it('a chart inside of cells keeps its place to the pixel', () => {
+  const inset = { left: 12, top: 7, right: 31, bottom: 5 };
+  const chart = {
+    title: 'Cost',
+    kind: 'bars' as const,
+    across: { title: 'Beer' },
+    upwards: { title: 'Cost per hL' },
+    series: [{ name: 'Now', across: 'A1:A2', upwards: 'B1:B2' }],
+    place: 'D2:G9',
+    inset,
+  };
+  const rows = [1, 2].map((value) => [{ value: `Beer ${value}` }, { value }]);
+  const bytes = writeBook({ sheets: [{ name: 'Costs', rows, widths: [], headerRows: 0, names: {}, charts: [chart] }] });
+  expect(readOf(bytes).book.sheets[0]?.charts?.[0]).toMatchObject({ place: 'D2:G9', inset });
+});
+
 const DRAWING = 'http://schemas.openxmlformats.org/drawingml/2006';
 const reference = (name: string, range: string) =>
   `<c:${name}><c:numRef><c:f>Runs!${range}</c:f></c:numRef></c:${name}>`;

@@ -1,8 +1,10 @@
 import { extent } from '../../../src/numerics/extent.js';
-import type { CellContent, ShownChart } from '../../host/host.js';
+import type { CellContent } from '../../host/cell.js';
+import type { ShownChart } from '../../host/shownChart.js';
+import { setOf } from '../../host/strokes.js';
 import type { Texts } from '../../texts/texts.js';
 import type { Formats } from '../formats.js';
-import type { BarLine, Mark, Picture, Point } from '../picture/picture.js';
+import type { BarLine, Mark, Picture, Point } from './picture.js';
 
 type Series = ShownChart['series'][number];
 
@@ -11,21 +13,17 @@ interface Pair {
   readonly upwards: number;
 }
 
+const named = (cell: CellContent | undefined): boolean => cell !== undefined && cell !== null && cell !== '';
+
 /** What can be drawn of a series: a blank or refused cell leaves its point out. */
 const pairsOf = ({ across, upwards }: Series): readonly Pair[] =>
   upwards.flatMap((value, index) => {
     const beside = across[index] ?? null;
-    return typeof value === 'number' && beside !== null && beside !== '' ? [{ across: beside, upwards: value }] : [];
+    return typeof value === 'number' && named(beside) ? [{ across: beside, upwards: value }] : [];
   });
 
 const pointsOf = (series: Series): readonly Point[] =>
   pairsOf(series).flatMap(({ across, upwards }) => (typeof across === 'number' ? [{ x: across, y: upwards }] : []));
-
-/** What is drawn otherwise than its chart belongs to the series before it, and looks alike. */
-const setOf = (series: readonly Series[], index: number): 0 | 1 => {
-  const before = series.slice(0, index + 1).filter(({ kind }) => kind === undefined).length - 1;
-  return before % 2 === 1 ? 1 : 0;
-};
 
 function drawnOf({ kind, series, across, upwards }: ShownChart) {
   const kinds = series.map((one) => ((one.kind ?? kind) === 'lines' ? ('curve' as const) : ('dots' as const)));
@@ -50,19 +48,18 @@ function drawnOf({ kind, series, across, upwards }: ShownChart) {
 
 function barsOf({ series, upwards }: ShownChart) {
   // One set alone is filled, as the eye expects of bars.
-  const first = series.length > 1 ? 0 : 1;
-  const names = [...new Set(series.flatMap((one) => pairsOf(one).map(({ across }) => String(across))))];
-  const lines = names.map((label): BarLine => {
+  const alone = series.length === 1;
+  const lines = Array.from({ length: Math.max(...series.map(({ across }) => across.length)) }, (_, row): BarLine => {
     const bars = series.flatMap((one, index) => {
-      const found = pairsOf(one).find(({ across }) => String(across) === label);
-      return found ? [{ set: index % 2 === first ? 0 : 1, from: 0, to: found.upwards } as const] : [];
+      const to = one.upwards[row];
+      return typeof to === 'number' && named(one.across[row])
+        ? [{ set: alone ? 1 : setOf(series, index), from: 0, to } as const]
+        : [];
     });
-    return { label, bars };
-  });
-  const [one = '', two = ''] = series.length > 1 ? series.map(({ name }) => name) : [];
-  return {
-    bars: { axis: { label: upwards.title, unit: '' as const, fromZero: true as const }, sets: [one, two], lines },
-  } as const;
+    return { label: String(series.map(({ across }) => across[row]).find(named) ?? ''), bars };
+  }).filter(({ bars }) => bars.length > 0);
+  const sets = alone ? [] : series.map(({ name }) => name);
+  return { bars: { axis: { label: upwards.title, unit: '' as const, fromZero: true as const }, sets, lines } } as const;
 }
 
 /** A chart of a sheet as the pane draws pictures; nothing where its cells hold no figures. */
