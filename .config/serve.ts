@@ -22,9 +22,14 @@ export function siteHandler(folder = dist): Handler {
     },
   });
   return (request, response) => {
-    if (request.method === 'GET' || request.method === 'HEAD') return files(request, response);
-    response
-      .writeHead(405, { Allow: 'GET, HEAD', 'Content-Type': 'text/plain' })
-      .end('Only GET and HEAD are answered.\n');
+    if (request.method !== 'GET' && request.method !== 'HEAD') {
+      response
+        .writeHead(405, { Allow: 'GET, HEAD', 'Content-Type': 'text/plain' })
+        .end('Only GET and HEAD are answered.\n');
+      return;
+    }
+    // Browsers ask for it beside a plain text, which cannot name an icon.
+    if (request.url === '/favicon.ico') response.writeHead(204).end();
+    else files(request, response);
   };
 }

@@ -27,6 +27,10 @@ describe('the server of the built site', () => {
     expect(response.headers.get('allow')).toBe('GET, HEAD');
   });
 
+  it('has nothing to say, and no error, where a browser asks for the icon of a plain text', async () => {
+    expect((await fetch(`${site}/favicon.ico`)).status).toBe(204);
+  });
+
   it('lets nobody show the workbook within another page, and Excel on the web the pane', async () => {
     const policy = async (page: string) =>
       (await fetch(`${site}/${page}`)).headers.get('content-security-policy')?.split('; ').at(-1);
