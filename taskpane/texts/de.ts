@@ -106,7 +106,7 @@ export const de: Texts = {
     insert: 'Einfügen',
     insertNamed: (name) => `${name} einfügen`,
     insertEmpty: 'Ohne Zahlen beginnen',
-    insertEmptyNamed: (name) => `${name} ohne Zahlen beginnen`,
+    insertEmptyNamed: (name) => `Ohne Zahlen beginnen: ${name}`,
     busy: 'Wird eingefügt …',
     done: (name) => `Das Blatt ${name} wurde eingefügt.`,
   },

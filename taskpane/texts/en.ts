@@ -104,7 +104,7 @@ export const en = {
     insert: 'Insert',
     insertNamed: (name: string) => `Insert ${name}`,
     insertEmpty: 'Begin without figures',
-    insertEmptyNamed: (name: string) => `Begin ${name} without figures`,
+    insertEmptyNamed: (name: string) => `Begin without figures: ${name}`,
     busy: 'Inserting…',
     done: (name: string) => `The sheet ${name} was inserted.`,
   },
