@@ -46,8 +46,43 @@ function watch(profile: BrowserContext, site: string, problems: string[]): () =>
       if (response.status() >= 400) problems.push(`The site answered ${response.status()}: ${response.url()}`);
     });
   };
+  for (const page of profile.pages()) watchPage(page);
   profile.on('page', watchPage);
   return () => profile.off('page', watchPage);
+}
+
+/** Pages that wait for their next visit, by their profile: a page that goes on has its scripts compiled. */
+const waiting = new WeakMap<BrowserContext, Page>();
+
+/** Pages with something that the next visit would find, too. */
+const changed = new WeakSet<Page>();
+const lasting = ['addInitScript', 'emulateMedia', 'exposeFunction', 'route', 'setViewportSize'] as const;
+
+async function newPage(profile: BrowserContext): Promise<Page> {
+  const page = await profile.newPage();
+  for (const name of lasting) {
+    const change = (page[name] as (...given: unknown[]) => Promise<unknown>).bind(page);
+    Object.assign(page, {
+      [name]: (...given: unknown[]) => {
+        changed.add(page);
+        return change(...given);
+      },
+    });
+  }
+  return page;
+}
+
+/** A page on a light part of the site, with an empty storage and nothing that another visit left. */
+async function emptyPage(profile: BrowserContext, site: string): Promise<Page> {
+  const page = waiting.get(profile) ?? (await newPage(profile));
+  waiting.delete(profile);
+  await page.goto(`${site}/functions.json`);
+  await page.mouse.move(0, 0);
+  await page.evaluate(() => sessionStorage.clear());
+  const session = await profile.newCDPSession(page);
+  await session.send('Storage.clearDataForOrigin', { origin: site, storageTypes: 'all' });
+  await session.detach();
+  return page;
 }
 
 /**
@@ -60,17 +95,19 @@ export async function visit(
 ): Promise<Visit> {
   const site = inject('site');
   const profile = await (own ? newProfile(options) : profileFor(options));
+  const page = await emptyPage(profile, site);
   const problems: string[] = [];
   const unwatch = watch(profile, site, problems);
-  const page = await profile.newPage();
-  const session = await profile.newCDPSession(page);
-  await session.send('Storage.clearDataForOrigin', { origin: site, storageTypes: 'all' });
-  await session.detach();
   await page.goto(`${site}/${name}`);
   const close = async () => {
     unwatch();
     if (own) await profile.browser()?.close();
-    else for (const one of profile.pages()) await one.close();
+    else {
+      const goesOn = !changed.has(page) && !page.isClosed();
+      for (const one of profile.pages()) if (one !== page || !goesOn) await one.close();
+      page.removeAllListeners();
+      if (goesOn) waiting.set(profile, page);
+    }
     expect(problems).toEqual([]);
   };
   return { page, problems, close };

@@ -31,6 +31,14 @@ describe('the engine without our mends', () => {
     expect([engine.at('A3'), engine.at('C1')]).toEqual([null, 3]);
   });
 
+  it('still shows what was there before where a spilled answer reads a part of another: untilSettled.ts', async () => {
+    engine = await bareEngine([[1, '=C3', '=D2:D4+0', '=E2:E5*1', '=SEQUENCE(5)*A1']]);
+    engine.sheet.getRange('A1').setValue(2);
+    await engine.settled();
+    expect(engine.at('E5')).toBe(10);
+    expect(engine.at('B1')).not.toBe(10);
+  });
+
   it('still sorts all that is drawn in search of one part, and of each that is added: manyFrames.ts', () => {
     let sorted = 0;
     const getObjectsByOrder = () => {

@@ -38,6 +38,7 @@ export {
   LogLevel,
   mergeLocales,
   type Nullable,
+  type ObjectMatrix,
   RedoCommand,
   requestImmediateMacroTask,
   TextDecoration,

@@ -15,6 +15,7 @@ export {
   ICalculateFormulaService,
   IDefinedNamesService,
   IDependencyManagerService,
+  IFormulaCurrentConfigService,
   IFormulaDependencyGenerator,
   type IFormulaDependencyTree,
   type IFormulaDirtyData,

@@ -6,6 +6,7 @@ import { mendCellValues } from '../engine/mends/cellValues.js';
 import { markCircles } from '../engine/mends/circles.js';
 import { mendFormulaReader } from '../engine/mends/formulaReader.js';
 import { calculateAnewWhereNamesChange } from '../engine/mends/renamed.js';
+import { calculateUntilSettled } from '../engine/mends/untilSettled.js';
 import { recalculateWhatReadsTheVanished } from '../engine/mends/vanished.js';
 import { servicesOf } from '../engine/services.js';
 import { UniverSheetsPlugin } from '../engine/sheets.js';
@@ -49,6 +50,7 @@ function accompanyCalculation(univer: Univer, messages: Messages) {
     .beforeCommandExecuted(({ id }) => {
       if (id === SetFormulaCalculationStartMutation.id) messages.newRound();
     });
+  calculateUntilSettled(univer);
   recalculateWhatReadsTheVanished(univer);
   calculateAnewWhereNamesChange(univer);
   markCircles(univer);
