@@ -59,6 +59,9 @@ function start(container: HTMLElement, pane: HTMLElement, words: Texts) {
     (result) => {
       saving = result.saving;
       page.dataset.grid = 'ready';
+      void result.workbook.calculation.first.then(() => {
+        page.dataset.figures = 'calculated';
+      });
     },
     (cause: unknown) => {
       page.dataset.grid = 'failed';

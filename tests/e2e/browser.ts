@@ -72,11 +72,14 @@ async function newPage(profile: BrowserContext): Promise<Page> {
   return page;
 }
 
-/** A page on a light part of the site, with an empty storage and nothing that another visit left. */
+/** A part of the site that does nothing. */
+const LIGHT = 'functions.json';
+
+/** A page with an empty storage and nothing that another visit left. */
 async function emptyPage(profile: BrowserContext, site: string): Promise<Page> {
   const page = waiting.get(profile) ?? (await newPage(profile));
   waiting.delete(profile);
-  await page.goto(`${site}/functions.json`);
+  if (!page.url().startsWith(site)) await page.goto(`${site}/${LIGHT}`);
   await page.mouse.move(0, 0);
   await page.evaluate(() => sessionStorage.clear());
   const session = await profile.newCDPSession(page);
@@ -106,7 +109,10 @@ export async function visit(
       const goesOn = !changed.has(page) && !page.isClosed();
       for (const one of profile.pages()) if (one !== page || !goesOn) await one.close();
       page.removeAllListeners();
-      if (goesOn) waiting.set(profile, page);
+      if (goesOn) {
+        await page.goto(`${site}/${LIGHT}`);
+        waiting.set(profile, page);
+      }
     }
     expect(problems).toEqual([]);
   };

@@ -41,7 +41,8 @@ export function actionsOn(page: Page, locale = 'en-GB') {
     enter,
     /** What the pane says of the selected cell. */
     selected: async () => (await selected.textContent()) ?? '',
-    saved: () => page.locator('[data-saving="saved"]').waitFor(),
+    /** Waits for the answers of the first calculation, too: they are a change that is saved. */
+    saved: () => page.locator('html[data-figures="calculated"] [data-saving="saved"]').waitFor(),
     notice: async () => (await page.locator('.workbook-notice').textContent()) ?? '',
     addSheet: () => page.getByRole('button', { name: words.tabs.add }).click(),
     show: (sheet: string) => page.locator('.workbook-tabs').getByRole('button', { name: sheet, exact: true }).click(),
