@@ -1,17 +1,27 @@
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { paneInExcel } from './paneInExcel.js';
-import { openWorkbook } from './workbookPage.js';
+import { eachOnOwnSheet, type OpenWorkbook, openWorkbook } from './workbookPage.js';
 
-async function open(...options: Parameters<typeof openWorkbook>) {
-  const workbook = await openWorkbook(...options);
+const explainedBy = (workbook: OpenWorkbook) => ({
+  ...workbook,
+  explained: workbook.page.locator('.pb-explained'),
+});
+
+async function open(options: Parameters<typeof openWorkbook>[0]) {
+  const workbook = await openWorkbook(options);
   onTestFinished(workbook.close);
   await workbook.addSheet();
-  return { ...workbook, explained: workbook.page.locator('.pb-explained') };
+  return explainedBy(workbook);
 }
 
 describe('the explanation of the selected cell', () => {
+  let workbook: OpenWorkbook;
+  eachOnOwnSheet((opened) => {
+    workbook = opened;
+  });
+
   it('tells each input with value, unit, verdict and range, and the answer with its unit', async () => {
-    const { enter, explained } = await open();
+    const { enter, explained } = explainedBy(workbook);
     await enter('A1', '60');
     await enter('B1', '=POWDER.SWAPDOSE(A1,"hydrogel","adsorptive")');
     await expect.poll(() => explained.textContent()).toContain('51\u00a0g/hL');
@@ -32,7 +42,7 @@ describe('the explanation of the selected cell', () => {
   });
 
   it('leads to the cell that a value comes from', async () => {
-    const { enter, explained, selected, page } = await open();
+    const { enter, explained, selected, page } = explainedBy(workbook);
     await enter('C3', '500');
     await enter('A1', '=POWDER.DRYMASS(C3,10%)');
     await explained.getByRole('button', { name: 'Mass: go to C3' }).click();
@@ -43,7 +53,7 @@ describe('the explanation of the selected cell', () => {
   });
 
   it('says why an input is refused, and follows a change of its cell', async () => {
-    const { enter, go, explained } = await open();
+    const { enter, go, explained } = explainedBy(workbook);
     await enter('A1', '65');
     await enter('B1', '=POWDER.DRYMASS(100,A1)');
     await expect
@@ -56,14 +66,14 @@ describe('the explanation of the selected cell', () => {
   });
 
   it('stands a call inside another one at the input that it serves', async () => {
-    const { enter, explained } = await open();
+    const { enter, explained } = explainedBy(workbook);
     await enter('A1', '=POWDER.BODYFEED(300,POWDER.SWAPDOSE(60,"hydrogel","adsorptive"))');
     const inner = explained.locator('.pb-input .pb-call');
     await expect.poll(() => inner.getByRole('heading').allTextContents()).toEqual(['POWDER.SWAPDOSE']);
   });
 
   it('explains a cell that an answer spills into by the formula that fills it', async () => {
-    const { enter, go, explained, selected } = await open();
+    const { enter, go, explained, selected } = explainedBy(workbook);
     await enter('A1', '=POWDER.DRYMASS({100;200},10%)');
     await go('A2');
     await expect.poll(selected).toContain('It stands in A1 and fills this cell too.');
@@ -74,7 +84,7 @@ describe('the explanation of the selected cell', () => {
   });
 
   it('leads from an error that was handed on to the cell where it begins', async () => {
-    const { enter, go, selected, page } = await open();
+    const { enter, go, selected, page } = explainedBy(workbook);
     await enter('A1', '-5');
     await enter('B1', '=POWDER.DRYMASS(A1,0.5)');
     await enter('C1', '=B1*2');
@@ -90,11 +100,13 @@ describe('the explanation of the selected cell', () => {
   });
 
   it('says which part only the workbook can calculate', async () => {
-    const { enter, explained } = await open();
+    const { enter, explained } = explainedBy(workbook);
     await enter('A1', '=POWDER.BODYFEED(MAX(100,300),90)');
     await expect.poll(() => explained.textContent()).toContain('MAX is calculated by the workbook alone');
   });
+});
 
+describe('the explanation, wherever it stands,', () => {
   it('speaks German where the browser does, and axe finds nothing', async () => {
     const { enter, explained, violations } = await open({ locale: 'de-DE', bypassCSP: true });
     await enter('A1', '=POWDER.BODYFEED(300;900)');

@@ -1,19 +1,21 @@
-import type { BrowserContextOptions, Page } from 'playwright-core';
-import { describe, expect, it, onTestFinished } from 'vitest';
-import { openWorkbook } from './workbookPage.js';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { en } from '../../taskpane/texts/en.js';
+import { eachOnOwnSheet, type OpenWorkbook } from './workbookPage.js';
 
 const WIDE = { viewport: { width: 1280, height: 1000 } };
 
-async function open(options: BrowserContextOptions = {}) {
-  const workbook = await openWorkbook({ ...WIDE, ...options });
-  onTestFinished(workbook.close);
-  return workbook;
-}
+let workbook: OpenWorkbook;
+const take = (opened: OpenWorkbook) => {
+  workbook = opened;
+};
 
-/** Puts the example of a function into a new sheet through the pane, and selects its formula. */
-async function insert({ page, addSheet, go }: Awaited<ReturnType<typeof openWorkbook>>, id: string, formula: string) {
-  await addSheet();
+/** Puts the example of a function into the sheet through the pane, and selects its formula. */
+async function insert(id: string, formula: string) {
+  const { page, go } = workbook;
   await go('A1');
+  const back = page.getByRole('button', { name: en.card.back });
+  if (await back.isVisible()) await back.click();
   await page.getByRole('searchbox').fill(`POWDER.${id}`);
   await page.getByRole('button', { name: id }).first().click();
   await page.locator('.pb-insertion .pb-primary').click();
@@ -26,10 +28,11 @@ const drawing = (page: Page) => page.getByRole('figure').getByRole('img');
 const words = async (page: Page) => (await page.getByRole('figure').textContent()) ?? '';
 
 describe('the picture of the selected formula', () => {
+  eachOnOwnSheet(take, WIDE);
+
   it('of a plan block that the pane put in shows the run, its limits and what ends it, without a fault', async () => {
-    const workbook = await open();
     const { page } = workbook;
-    await insert(workbook, 'RUNCURVE', 'F2');
+    await insert('RUNCURVE', 'F2');
     const shown = await words(page);
     for (const text of [
       'limit 4.5\u00a0bar',
@@ -49,9 +52,8 @@ describe('the picture of the selected formula', () => {
   });
 
   it('follows the inputs of the sheet, and gives way to the sentence of a refusal', async () => {
-    const workbook = await open();
     const { page } = workbook;
-    await insert(workbook, 'LADDERFIT', 'D2');
+    await insert('LADDERFIT', 'D2');
     await expect.poll(() => words(page)).toContain('from 9\u00a0EBC');
     await workbook.enter('B6', '3.5');
     await workbook.go('D2');
@@ -63,9 +65,7 @@ describe('the picture of the selected formula', () => {
   });
 
   it('is found inside another function, and is not there for a function that has none', async () => {
-    const workbook = await open();
     const { page } = workbook;
-    await workbook.addSheet();
     await workbook.enter('A1', '=ROUND(SUM(POWDER.LADDERFIT({0;20;40;60},{9;5;3;2})),1)');
     await page.getByRole('figure').waitFor();
     await workbook.enter('A2', '=POWDER.DRYMASS(100,0.65)');
@@ -74,18 +74,17 @@ describe('the picture of the selected formula', () => {
   });
 
   it('says what only the workbook can calculate', async () => {
-    const workbook = await open();
-    await workbook.addSheet();
     await workbook.enter('A1', '=POWDER.LADDERFIT({0;20;40;60},{9;5;3;2}*ABS(1))');
     await expect.poll(() => workbook.selected()).toContain('ABS is calculated by the workbook alone');
   });
 });
 
-describe('a picture that leaves the pane', () => {
-  it('goes into the clipboard as a PNG', async () => {
-    const workbook = await open({ permissions: ['clipboard-read', 'clipboard-write'] });
+describe('a picture that leaves the pane for the clipboard', () => {
+  eachOnOwnSheet(take, { ...WIDE, permissions: ['clipboard-read', 'clipboard-write'] });
+
+  it('is a PNG there', async () => {
     const { page } = workbook;
-    await insert(workbook, 'FEEDCURVE', 'F2');
+    await insert('FEEDCURVE', 'F2');
     await page.getByRole('button', { name: 'Copy picture' }).click();
     await page.getByText('The picture is in the clipboard.').waitFor();
     const size = await page.evaluate(async () => {
@@ -97,10 +96,9 @@ describe('a picture that leaves the pane', () => {
     expect(size).toEqual(drawn.map((one) => one * 2));
   });
 
-  it('goes into the clipboard as text where the browser takes no pictures', async () => {
-    const workbook = await open({ permissions: ['clipboard-read', 'clipboard-write'] });
+  it('is text there where the browser takes no pictures', async () => {
     const { page } = workbook;
-    await insert(workbook, 'FITLEAF', 'E2');
+    await insert('FITLEAF', 'E2');
     await page.evaluate(() => {
       navigator.clipboard.write = () => Promise.reject(new Error('refused'));
     });
@@ -108,11 +106,14 @@ describe('a picture that leaves the pane', () => {
     await page.getByText('in the clipboard as SVG text').waitFor();
     expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(/^<svg .*Time per filtrate.*<\/svg>$/s);
   });
+});
+
+describe('a picture that leaves the pane for a file', () => {
+  eachOnOwnSheet(take, { ...WIDE, colorScheme: 'dark', acceptDownloads: true });
 
   it.each(['PNG', 'SVG'])('is saved as a %s file in the colours in which it is seen', async (kind) => {
-    const workbook = await open({ colorScheme: 'dark', acceptDownloads: true });
     const { page } = workbook;
-    await insert(workbook, 'RUNCURVE', 'F2');
+    await insert('RUNCURVE', 'F2');
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: `Save as ${kind}` }).click(),

@@ -1,17 +1,16 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { differences, inWords } from '../exchange/compare.js';
 import { factsIn } from '../exchange/facts/workbook.js';
 import { CORPUS } from '../exchange/made/index.js';
 import { bytesOfMade } from '../exchange/make.js';
 import { throughGrid } from '../exchange/through.js';
 import { openFile, savedFile } from './files.js';
-import { openWorkbook } from './workbookPage.js';
+import { eachOnOwnSheet, type OpenWorkbook } from './workbookPage.js';
 
-let workbook: Awaited<ReturnType<typeof openWorkbook>>;
-beforeEach(async () => {
-  workbook = await openWorkbook();
+let workbook: OpenWorkbook;
+eachOnOwnSheet((opened) => {
+  workbook = opened;
 });
-afterEach(() => workbook.close());
 
 describe('a workbook of the corpus, opened and saved in a browser', () => {
   it.each(['shared formulas', 'alignment', 'shape of sheets', 'filters', 'print'])(

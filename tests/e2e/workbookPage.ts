@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { BrowserContextOptions, Page } from 'playwright-core';
-import { expect } from 'vitest';
+import { afterAll, beforeAll, beforeEach, expect } from 'vitest';
 import { de } from '../../taskpane/texts/de.js';
 import { en } from '../../taskpane/texts/en.js';
 import { languageOf } from '../../taskpane/texts/texts.js';
@@ -14,6 +14,19 @@ export async function openWorkbook(options: BrowserContextOptions & { own?: bool
   const { page, problems, close } = await visit('workbook.html', { locale: 'en-GB', ...options });
   await gridReady(page);
   return { page, problems, close, ...actionsOn(page, options.locale) };
+}
+
+export type OpenWorkbook = Awaited<ReturnType<typeof openWorkbook>>;
+
+/** Opens one workbook for all tests of a block; each of them begins on an empty sheet of its own. */
+export function eachOnOwnSheet(take: (workbook: OpenWorkbook) => void, options?: Parameters<typeof openWorkbook>[0]) {
+  let workbook: OpenWorkbook;
+  beforeAll(async () => {
+    workbook = await openWorkbook(options);
+    take(workbook);
+  });
+  beforeEach(() => workbook.addSheet());
+  afterAll(() => workbook.close());
 }
 
 export async function gridReady(page: Page) {

@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { en } from '../../taskpane/texts/en.js';
 import type { FactKind } from '../exchange/facts/fact.js';
 import { factsIn } from '../exchange/facts/workbook.js';
@@ -6,14 +6,12 @@ import { CORPUS } from '../exchange/made/index.js';
 import { bytesOfMade, type Made } from '../exchange/make.js';
 import { partsOf, rows, zipped } from '../workbook/xlsx/handMade.js';
 import { openFile, savedFile } from './files.js';
-import { openWorkbook } from './workbookPage.js';
+import { eachOnOwnSheet, type OpenWorkbook } from './workbookPage.js';
 
-let workbook: Awaited<ReturnType<typeof openWorkbook>>;
-beforeEach(async () => {
-  workbook = await openWorkbook();
-  await workbook.addSheet();
+let workbook: OpenWorkbook;
+eachOnOwnSheet((opened) => {
+  workbook = opened;
 });
-afterEach(() => workbook.close());
 
 const { steps, tabs } = en.workbook;
 const shows = (text: string) => expect.poll(workbook.selected).toContain(text);
@@ -153,6 +151,8 @@ describe('circular references in an opened file', () => {
 
 describe('figures that are read elsewhere', () => {
   it('stay right where their sheet is moved, where columns before and among them go, and by Undo', async () => {
+    const [...others] = await workbook.tabs();
+    const read = others.pop() as string;
     for (const [cell, entry] of [
       ['A1', '1'],
       ['B1', '20'],
@@ -161,23 +161,25 @@ describe('figures that are read elsewhere', () => {
     ] as const)
       await workbook.enter(cell, entry);
     await workbook.addSheet();
-    await workbook.enter('A1', "='Sheet 1'!D1*2");
-    await workbook.enter('A2', "='Sheet 1'!B1");
-    await workbook.enter('A3', "='Sheet 1'!C1");
+    const reads = (await workbook.tabs()).at(-1) as string;
+    await workbook.enter('A1', `='${read}'!D1*2`);
+    await workbook.enter('A2', `='${read}'!B1`);
+    await workbook.enter('A3', `='${read}'!C1`);
     const all = async (...values: readonly string[]) => {
-      await workbook.show('Sheet 2');
+      await workbook.show(reads);
       for (const [n, value] of values.entries()) {
         await workbook.go(`A${n + 1}`);
         await shows(`Value${value}`);
       }
     };
     await all('642', '20', '300');
-    await workbook.show('Sheet 1');
+    await workbook.show(read);
     await workbook.page.locator('.workbook-more summary').click();
     await press(tabs.left);
-    await expect.poll(workbook.tabs).toEqual(['Sheet 1', 'Dosing', 'Sheet 2']);
+    const last = others.pop() as string;
+    await expect.poll(workbook.tabs).toEqual([...others, read, last, reads]);
     await all('642', '20', '300');
-    await workbook.show('Sheet 1');
+    await workbook.show(read);
     await workbook.go('B1');
     const corner = await workbook.page.locator('[id^="univer-sheet-main-canvas"]').boundingBox();
     await workbook.page.mouse.click((corner?.x ?? 0) + 178, (corner?.y ?? 0) + 10, { button: 'right' });

@@ -40,7 +40,7 @@ interface Generator {
 
 interface Answer {
   readonly range: IRange;
-  readonly cells: readonly (ICellData | null | undefined)[];
+  readonly cells: readonly (ICellData | null)[];
 }
 
 type Place = { readonly unitId: string; readonly sheetId: string; readonly row: number; readonly column: number };
@@ -49,9 +49,9 @@ function answerAt({ unitId, sheetId, row, column }: Place, ranges: Ranges, cells
   const range = ranges[unitId]?.[sheetId]?.[row]?.[column];
   if (!range) return undefined;
   const matrix = cells[unitId]?.[sheetId];
-  const filled = [];
+  const filled: (ICellData | null)[] = [];
   for (let r = range.startRow; r <= range.endRow; r++)
-    for (let c = range.startColumn; c <= range.endColumn; c++) filled.push(matrix?.getValue(r, c));
+    for (let c = range.startColumn; c <= range.endColumn; c++) filled.push(matrix?.getValue(r, c) || null);
   return { range, cells: filled };
 }
 
