@@ -16,9 +16,11 @@ export function connect(): Promise<Browser> {
   return chromium.connect(browsers[Number(process.env.VITEST_POOL_ID) % browsers.length] as string);
 }
 
+const VIEWPORT = { width: 1280, height: 800 };
+
 async function newProfile(options: BrowserContextOptions): Promise<BrowserContext> {
   const browser = await connect();
-  return browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+  return browser.newContext({ viewport: VIEWPORT, ...options });
 }
 
 /** Profiles by their options: what was compiled at one visit serves the next, which begins with an empty storage. */
@@ -56,7 +58,7 @@ const waiting = new WeakMap<BrowserContext, Page>();
 
 /** Pages with something that the next visit would find, too. */
 const changed = new WeakSet<Page>();
-const lasting = ['addInitScript', 'emulateMedia', 'exposeFunction', 'route', 'setViewportSize'] as const;
+const lasting = ['addInitScript', 'exposeFunction', 'route'] as const;
 
 async function newPage(profile: BrowserContext): Promise<Page> {
   const page = await profile.newPage();
@@ -94,11 +96,20 @@ async function emptyPage(profile: BrowserContext, site: string): Promise<Page> {
  */
 export async function visit(
   name: string,
-  { own = false, ...options }: BrowserContextOptions & { own?: boolean } = {},
+  {
+    own = false,
+    viewport = VIEWPORT,
+    colorScheme = 'light',
+    forcedColors = 'none',
+    ...options
+  }: BrowserContextOptions & { own?: boolean } = {},
 ): Promise<Visit> {
   const site = inject('site');
   const profile = await (own ? newProfile(options) : profileFor(options));
   const page = await emptyPage(profile, site);
+  // What a page may be told later is no reason for a profile of its own, which would begin with nothing compiled.
+  await page.setViewportSize(viewport ?? VIEWPORT);
+  await page.emulateMedia({ media: null, colorScheme, forcedColors });
   const problems: string[] = [];
   const unwatch = watch(profile, site, problems);
   await page.goto(`${site}/${name}`);

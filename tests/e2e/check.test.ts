@@ -118,7 +118,7 @@ describe('the check of a workbook', () => {
   });
 
   it('can be used by keyboard alone, and axe finds nothing in it', async () => {
-    const { page, enter, selected, violations } = await open({ bypassCSP: true });
+    const { page, enter, selected, violations } = await open();
     await enter('B2', '=POWDER.DRYMASS(-100,0.1)');
     await page.getByRole('tab', { name: 'Functions' }).focus();
     await page.keyboard.press('ArrowRight');

@@ -108,7 +108,7 @@ describe('the explanation of the selected cell', () => {
 
 describe('the explanation, wherever it stands,', () => {
   it('speaks German where the browser does, and axe finds nothing', async () => {
-    const { enter, explained, violations } = await open({ locale: 'de-DE', bypassCSP: true });
+    const { enter, explained, violations } = await open({ locale: 'de-DE' });
     await enter('A1', '=POWDER.BODYFEED(300;900)');
     await expect.poll(() => explained.textContent()).toContain('unüblich');
     expect(await violations()).toEqual([]);
@@ -118,7 +118,7 @@ describe('the explanation, wherever it stands,', () => {
     ['in a narrow dark pane', { colorScheme: 'dark' }],
     ['in a contrast theme', { forcedColors: 'active' }],
   ] as const)('has no fault that axe finds %s', async (_, options) => {
-    const { enter, explained, violations, page } = await open({ ...options, bypassCSP: true });
+    const { enter, explained, violations, page } = await open(options);
     await enter('A1', '=POWDER.BODYFEED(300,POWDER.SWAPDOSE(-1,"hydrogel","adsorptive"))');
     await expect.poll(() => explained.textContent()).toContain('refused');
     await explained.getByText('Method and sources').first().click();

@@ -109,7 +109,7 @@ describe('a picture that leaves the pane for the clipboard', () => {
 });
 
 describe('a picture that leaves the pane for a file', () => {
-  eachOnOwnSheet(take, { ...WIDE, colorScheme: 'dark', acceptDownloads: true });
+  eachOnOwnSheet(take, { ...WIDE, colorScheme: 'dark' });
 
   it.each(['PNG', 'SVG'])('is saved as a %s file in the colours in which it is seen', async (kind) => {
     const { page } = workbook;

@@ -72,7 +72,7 @@ export function actionsOn(page: Page, locale = 'en-GB') {
       await page.evaluate(axe);
       return page.evaluate(async () => {
         const rules = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
-        const { violations } = await rules.run(document);
+        const { violations } = await rules.run(document, { resultTypes: ['violations'] });
         return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
       });
     },
