@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { starterSheets } from '../src/sheets/index.js';
+import { pagesOf } from '../src/sheets/pages.js';
 import type { StarterSheet } from '../src/sheets/sheet.js';
 import { bookOfGrid } from '../taskpane/workbook/grid/toBook.js';
 import { asValues } from '../taskpane/workbook/xlsx/asValues.js';
@@ -12,10 +13,9 @@ import { calculateStarter } from '../tests/workbook/headless.js';
 /** A starter sheet, calculated in the grid's engine, as a workbook. */
 async function bookOf(starter: StarterSheet): Promise<Book> {
   const { grid, dispose } = await calculateStarter(starter);
-  const { sheets, ...rest } = bookOfGrid(grid);
-  const { print } = starter;
+  const book = bookOfGrid(grid);
   dispose();
-  return { ...rest, sheets: sheets.map((sheet) => ({ ...sheet, ...(print ? { print } : {}) })) };
+  return book;
 }
 
 /** Writes each starter sheet as an .xlsx file. Gives the names of the files. */
@@ -29,12 +29,29 @@ export async function writeStarters(folder: string, offer: Offer): Promise<strin
   return names;
 }
 
-/** The bytes of each starter sheet's file in the two ways of saving. */
+/** The numbers by which a file names the paper that it is printed on (ECMA-376, part 1, 18.3.1.63). */
+const PAPERS = { Letter: 1, A4: 9 } as const;
+
+const onPaper = (book: Book, paperSize: number): Book => ({
+  ...book,
+  sheets: book.sheets.map((sheet) => ({
+    ...sheet,
+    page: { ...sheet.page, paper: { ...sheet.page?.paper, paperSize: String(paperSize) } },
+  })),
+});
+
+/** The bytes of each starter sheet's file in the two ways of saving, and for each paper. */
 export async function startersBothWays() {
-  const both: { readonly name: string; readonly formulas: Uint8Array; readonly values: Uint8Array }[] = [];
+  const both = [];
   for (const starter of starterSheets) {
     const book = await bookOf(starter);
-    both.push({ name: starter.key, formulas: writeBook(book), values: writeBook(asValues(book)) });
+    both.push({
+      name: starter.key,
+      formulas: writeBook(book),
+      values: writeBook(asValues(book)),
+      papers: Object.entries(PAPERS).map(([paper, size]) => ({ paper, bytes: writeBook(onPaper(book, size)) })),
+      pages: pagesOf(starter),
+    });
   }
   return both;
 }

@@ -5,6 +5,7 @@ import { basename, join } from 'node:path';
 import { placeOf, rectangleOf } from '../../taskpane/workbook/xlsx/readPlaces.js';
 import { factsIn } from '../../tests/exchange/facts/workbook.js';
 import { bundledForNode } from '../forNode.js';
+import { lettersIn } from '../pdfLetters.js';
 
 type Numbers = ReadonlyMap<string, number>;
 
@@ -30,8 +31,8 @@ function numbersIn(bytes: Uint8Array): { readonly arrays: Numbers; readonly sing
 
 const folder = mkdtempSync(join(tmpdir(), 'spreadsheets-'));
 
-/** Opens a file in LibreOffice, saves it from there, and reads all numbers that are in it then. */
-function through(name: string, bytes: Uint8Array): Numbers {
+/** Opens a file in LibreOffice, and gives what is saved from there in another form. */
+function converted(name: string, bytes: Uint8Array, form: string): Uint8Array {
   const file = join(folder, name);
   const done = join(folder, 'done');
   writeFileSync(file, bytes);
@@ -39,13 +40,21 @@ function through(name: string, bytes: Uint8Array): Numbers {
     'soffice',
     [
       ...['--headless', `-env:UserInstallation=file://${folder}/profile`],
-      ...['--convert-to', 'xlsx:Calc MS Excel 2007 XML', '--outdir', done, file],
+      ...['--convert-to', form, '--outdir', done, file],
     ],
     { stdio: 'pipe', timeout: 120_000 },
   );
-  const { arrays, single } = numbersIn(new Uint8Array(readFileSync(join(done, basename(file)))));
+  return new Uint8Array(readFileSync(join(done, `${basename(file, '.xlsx')}.${form.split(':')[0]}`)));
+}
+
+/** All numbers that are in a file once LibreOffice has saved it. */
+function through(name: string, bytes: Uint8Array): Numbers {
+  const { arrays, single } = numbersIn(converted(name, bytes, 'xlsx:Calc MS Excel 2007 XML'));
   return new Map([...arrays, ...single]);
 }
+
+/** In points: what nothing on paper is below, but for what a program rounds. */
+const LEAST = 7.99;
 
 /** Which of some numbers are not what they were. */
 const lost = (numbers: Numbers, after: Numbers): readonly string[] =>
@@ -65,7 +74,7 @@ function tell(file: string, losses: readonly string[], kept: string): void {
 // Run where LibreOffice is installed: each starter sheet must open there. With its formulas it keeps every number but those
 // of array formulas, whose functions that program does not know; with values in their place it keeps every number.
 const { startersBothWays } = await bundledForNode<typeof import('../startersEntry.js')>('starters');
-for (const { name, formulas, values } of await startersBothWays()) {
+for (const { name, formulas, values, papers } of await startersBothWays()) {
   const { arrays, single } = numbersIn(formulas);
   const few = single.size >= 30 ? [] : [`only ${single.size} single numbers are in the file`];
   const after = through(`${name}.xlsx`, formulas);
@@ -81,6 +90,13 @@ for (const { name, formulas, values } of await startersBothWays()) {
     lost(all, through(`${name} values.xlsx`, values)),
     `LibreOffice keeps all ${all.size} numbers, those of arrays among them`,
   );
+  for (const { paper, bytes } of papers) {
+    const { heights, pages } = lettersIn(converted(`${name} ${paper}.xlsx`, bytes, 'pdf'));
+    const [smallest, largest] = [Math.min(...heights), Math.max(...heights)];
+    const printed = `${heights.length} texts on ${pages} pages, the smallest with ${smallest.toFixed(2)} points`;
+    const legible = smallest >= LEAST && largest <= 20 && heights.length > 200;
+    tell(`${name}.xlsx on ${paper}`, legible ? [] : [printed], printed);
+  }
 }
 rmSync(folder, { recursive: true, force: true });
 process.exit(failed ? 1 : 0);

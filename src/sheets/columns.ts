@@ -17,6 +17,9 @@ export function columnsOf(figures: readonly string[]): Columns {
   return { figures, unit, judgement: unit + 1, source, about: source + 1 };
 }
 
+/** Over what is said of a quantity. */
+export const EXPLANATIONS = 'What it is';
+
 const judged = (figure: string): string => `Judged ${figure.toLowerCase()}`;
 
 export const columnTitles = ({ figures }: Columns): Line =>
@@ -27,7 +30,7 @@ export const columnTitles = ({ figures }: Columns): Line =>
       UNIT,
       ...(figures.length === 1 ? ['Judged'] : figures.map(judged)),
       SOURCE_TITLE,
-      'What it is',
+      EXPLANATIONS,
     ],
     [1, figures.length + 1],
   );

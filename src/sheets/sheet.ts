@@ -81,6 +81,6 @@ export interface StarterSheet {
   readonly labelColumns?: number;
   readonly conditions?: readonly SheetCondition[];
   readonly charts?: readonly SheetChart[];
-  /** How the page is turned in print; one page wide in either case. */
+  /** How the page is turned in print; without it, as its columns need. */
   readonly print?: 'portrait' | 'landscape';
 }

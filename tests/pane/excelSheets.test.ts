@@ -1,5 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { starterSheets } from '../../src/sheets/index.js';
+import { pagesOf } from '../../src/sheets/pages.js';
+import { MARGINS } from '../../src/sheets/paper.js';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
 import { excelHost } from '../../taskpane/host/excel.js';
 import type { FakeBook, FakeSheet } from './fakeBook.js';
@@ -44,9 +46,21 @@ describe('inserting a starter sheet into Excel', () => {
     expect(sheet(wide.name).frozen).toEqual({ rows: wide.headerRows, columns: 1 });
   });
 
-  it('prints it one page wide, turned as it says, on the paper that the user has', async () => {
-    await excelHost().insertSheet(starter);
-    expect(sheet(starter.name).page).toEqual({ orientation: 'Landscape', zoom: { horizontalFitToPages: 1 } });
+  it.each(starterSheets)('prints $name as the sheet is laid out, on the paper that the user has', async (one) => {
+    await excelHost().insertSheet(one);
+    const { turned, scale, areas, rows, columns, rowBreaks, columnBreaks } = pagesOf(one);
+    const fixed = (lines: string) =>
+      lines
+        .split(':')
+        .map((line) => `$${line}`)
+        .join(':');
+    expect(turned).toBe('landscape');
+    expect(sheet(one.name).printed).toBe(fixed(rows ?? ''));
+    const { rowBreaks: down = [], columnBreaks: across = [], margins, ...page } = sheet(one.name).page;
+    expect(page).toEqual({ orientation: 'Landscape', zoom: { scale }, areas, columns: fixed(columns) });
+    expect(margins).toEqual({ unit: 'Inches', ...MARGINS });
+    expect(down).toEqual(rowBreaks.map((row) => `A${row + 1}`));
+    expect(across).toEqual(columnBreaks.map((column) => `${String.fromCharCode(65 + column)}1`));
   });
 
   it('colours by the sheet’s own conditions, by weight or slant as well', async () => {

@@ -103,7 +103,7 @@ export function fakeExcel({ loadable, fakeRange, collection, recorded, blankShee
     return Object.assign(own, {
       copy,
       getRange: at,
-      getRanges: (addresses: string) => several(addresses.split(',').map(at)),
+      getRanges: (addresses: string) => several(addresses.split(',').map(at), addresses),
       getCell: cell,
       getRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
         range(queue, () => ({ sheet: name, row, column }), rows, columns),

@@ -42,10 +42,21 @@ export function recorded(queue: Queue, sheet: () => FakeSheet) {
   };
 
   const setPrintTitleRows = (rows: string) => queue.push(() => Object.assign(sheet(), { printed: rows }));
+  const set = (what: string) => (value: unknown) => queue.push(() => Object.assign(sheet().page, { [what]: value }));
+  const setPrintMargins = (unit: string, margins: object) => set('margins')({ unit, ...margins });
+  const setPrintArea = ({ a1 }: { a1: string }) => set('areas')(a1.split(','));
+  const breaks = (what: string) => ({
+    add: (place: string) =>
+      queue.push(() => {
+        const { page } = sheet();
+        page[what] = [...((page[what] as string[]) ?? []), place];
+      }),
+  });
   /** Several places at once: what is set or done, is set and done in each. */
-  const several = (places: readonly Record<string, unknown>[]): Record<string, unknown> =>
+  const several = (places: readonly Record<string, unknown>[], a1 = ''): Record<string, unknown> =>
     new Proxy({} as Record<string, unknown>, {
       get: (_, name) => {
+        if (name === 'a1') return a1;
         const members = places.map((place) => place[String(name)]);
         if (typeof members[0] !== 'function') return several(members as Record<string, unknown>[]);
         return (...given: unknown[]) =>
@@ -60,7 +71,12 @@ export function recorded(queue: Queue, sheet: () => FakeSheet) {
   return {
     several,
     charts: { add: addChart },
-    pageLayout: recorderWith({ setPrintTitleRows }, () => sheet().page),
+    pageLayout: recorderWith(
+      { setPrintTitleRows, setPrintTitleColumns: set('columns'), setPrintMargins, setPrintArea },
+      () => sheet().page,
+    ),
+    horizontalPageBreaks: breaks('rowBreaks'),
+    verticalPageBreaks: breaks('columnBreaks'),
     conditionsOf: (range: string) => ({
       add: (kind: string) => {
         const set: Record<string, unknown> = { kind, range };

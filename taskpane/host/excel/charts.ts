@@ -1,3 +1,4 @@
+import { USUAL_FONT } from '../../../src/sheets/paper.js';
 import type { SheetChart } from '../../../src/sheets/sheet.js';
 import { strokeOf } from '../strokes.js';
 
@@ -35,6 +36,8 @@ function addChart(sheet: Excel.Worksheet, one: SheetChart): void {
   chart.title.text = one.title;
   chart.axes.categoryAxis.title.text = one.across.title;
   chart.axes.valueAxis.title.text = one.upwards.title;
+  // Letters as large as those of cells stay as legible in print.
+  chart.format.font.size = USUAL_FONT;
   if (one.kind === 'bars') {
     // Bars run from the top like the rows that they come from; the figures stay at the foot.
     chart.axes.categoryAxis.reversePlotOrder = true;

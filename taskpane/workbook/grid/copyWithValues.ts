@@ -3,12 +3,16 @@ import type { ICellData, IObjectMatrixPrimitiveType, IWorksheetData } from '../e
 import type { Grid } from './boot.js';
 import { spilledCells, workbookOf } from './place.js';
 
+const MARKS: ReadonlySet<string> = new Set(['drawn', 'printed']);
+
 /**
  * A cell without its formula, and without the rule for what may be typed: nothing is calculated from it any more.
- * The marks of charts stay, so that the copy is drawn as well.
+ * The marks of charts and of print stay, so that the copy is drawn and printed as well.
  */
-const asValue = ({ f: _, si: __, custom, ...rest }: ICellData): ICellData =>
-  custom?.drawn ? { ...rest, custom: { drawn: custom.drawn } } : rest;
+function asValue({ f: _, si: __, custom, ...rest }: ICellData): ICellData {
+  const stay = Object.entries(custom ?? {}).filter(([key]) => MARKS.has(key));
+  return stay.length > 0 ? { ...rest, custom: Object.fromEntries(stay) } : rest;
+}
 
 /** A copy of the shown sheet beside it, with the values that its formulas show. Taken back by one undo. */
 export function copyWithValues(grid: Grid, ending: string): { readonly name: string } {

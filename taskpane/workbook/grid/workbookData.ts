@@ -7,8 +7,10 @@ import {
   LocaleType,
   VerticalAlign,
 } from '../engine/core.js';
+import { pageOfStarter } from '../xlsx/starterPage.js';
 import { cellData } from './cells.js';
 import { withCharts } from './chartMarks.js';
+import { withPrinted } from './printed.js';
 import { withRule } from './validation.js';
 
 /** Formulas cannot reach beyond these; they hold a year's daily runs many times over. */
@@ -34,7 +36,8 @@ export function sheetData(starter: StarterSheet, id: string, name = starter.name
     cellData: cells,
     ...shapeData(starter),
   };
-  return withCharts(sheet, starter.charts ?? []);
+  const page = pageOfStarter(starter);
+  return withPrinted(withCharts({ ...sheet, custom: { page } }, starter.charts ?? []), page);
 }
 
 /** The width of a column in pixels, from characters. */

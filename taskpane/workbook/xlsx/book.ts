@@ -68,8 +68,7 @@ export interface BookSheet {
   readonly filter?: Filter;
   readonly conditions?: readonly SheetCondition[];
   readonly charts?: readonly SheetChart[];
-  readonly print?: 'portrait' | 'landscape';
-  /** The set-up of its print as the file that it comes from has it; in that case nothing else is said of print. */
+  /** The set-up of its print, where a file or a starter sheet brought one. */
   readonly page?: PageSetup;
 }
 

@@ -54,9 +54,8 @@ function fits(place: string): boolean {
   return (COLUMNS.test(place) || bottom < LIMITS.rows) && (ROWS.test(place) || right < LIMITS.columns);
 }
 
-/** The names by which a file says it; without a sheet's own set-up its first rows are repeated. */
-export function printedInFile(sheet: string, page: PageSetup | undefined, headerRows: number): [string, string][] {
-  const { areas = [], rows, columns } = page ?? (headerRows > 0 ? { rows: `1:${headerRows}` } : {});
+/** The names by which a file says it. */
+export function printedInFile(sheet: string, { areas = [], rows, columns }: PageSetup): [string, string][] {
   const listed = (places: readonly (string | undefined)[]) =>
     places.flatMap((one) => (one ? [placeOnSheet(sheet, one)] : [])).join(',');
   return [

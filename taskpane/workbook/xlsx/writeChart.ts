@@ -10,7 +10,8 @@ export const DRAWING = 'http://schemas.openxmlformats.org/drawingml/2006/main';
 
 /** How wide a line is, in the file's own small unit: one and a half points. */
 const LINE = 19_050;
-const [TITLE, AXIS_TITLE] = [1200, 900];
+/** In hundredths of a point: letters as large as those of cells stay as legible in print. */
+const [TITLE, LETTERS] = [1200, 1100];
 const [ACROSS, UPWARDS] = [1, 2];
 const DASHES = { Continuous: 'solid', Dash: 'dash', Dot: 'sysDot', DashDot: 'dashDot' } as const;
 
@@ -63,6 +64,19 @@ function title(text: string, size: number): string {
   const rich = element('c:rich', {}, element('a:bodyPr'), words);
   return element('c:title', {}, element('c:tx', {}, rich), val('overlay', 0));
 }
+
+/** The letters of an axis or a legend. */
+const letters: string = element(
+  'c:txPr',
+  {},
+  element('a:bodyPr'),
+  element(
+    'a:p',
+    {},
+    element('a:pPr', {}, element('a:defRPr', { sz: LETTERS })),
+    element('a:endParaRPr', { lang: 'en' }),
+  ),
+);
 
 const solid = (color: string) =>
   element('a:solidFill', {}, element('a:srgbClr', { val: color.slice(1).toUpperCase() }));
@@ -120,11 +134,12 @@ const axis = ({ name, id, side, text, turned = false, labels, lines }: Axis): st
     val('delete', 0),
     val('axPos', side),
     lines ? element('c:majorGridlines', {}, element('c:spPr', {}, element('a:ln', {}, solid('#d9d9d9')))) : '',
-    title(text, AXIS_TITLE),
+    title(text, LETTERS),
     element('c:numFmt', { formatCode: 'General', sourceLinked: 0 }),
     val('majorTickMark', 'out'),
     val('minorTickMark', 'none'),
     val('tickLblPos', labels ?? (name === 'catAx' ? 'low' : 'nextTo')),
+    letters,
     val('crossAx', id === ACROSS ? UPWARDS : ACROSS),
     val('crosses', 'autoZero'),
     name === 'catAx' ? val('auto', 1) + val('lblOffset', 100) : val('crossBetween', 'between'),
@@ -162,7 +177,7 @@ function drawn(sheet: BookSheet, chart: SheetChart): string {
 
 /** A chart as the file's own, drawn from the cells of its sheet. */
 export function chartPart(sheet: BookSheet, chart: SheetChart): string {
-  const legend = element('c:legend', {}, val('legendPos', 'b'), val('overlay', 0));
+  const legend = element('c:legend', {}, val('legendPos', 'b'), val('overlay', 0), letters);
   return part(
     element(
       'c:chartSpace',

@@ -1,5 +1,6 @@
 import { type Book, shownSheetOf } from './book.js';
 import { placeOnSheet } from './names.js';
+import { ownPage } from './ownPage.js';
 import { printedInFile } from './printed.js';
 import { namesInFile } from './writeNames.js';
 import { OFFER_RELATION, OFFER_TYPES } from './writeOffer.js';
@@ -115,7 +116,7 @@ const FILTERED = '_xlnm._FilterDatabase';
 export function workbookPart(book: Book): string {
   const { sheets } = book;
   const printed = sheets.flatMap((sheet, localSheetId) =>
-    printedInFile(sheet.name, sheet.page, sheet.headerRows).map(([name, places]) =>
+    printedInFile(sheet.name, sheet.page ?? ownPage(sheet)).map(([name, places]) =>
       element('definedName', { name, localSheetId }, escaped(places)),
     ),
   );

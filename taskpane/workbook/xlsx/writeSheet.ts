@@ -1,11 +1,12 @@
 import { a1 } from '../../host/a1.js';
 import type { BookCell, BookSheet } from './book.js';
 import type { Ranges } from './formulaNodes.js';
+import { ownPage } from './ownPage.js';
 import { asOlder, withoutPick } from './plainFormula.js';
 import { widthInFile } from './width.js';
 import { filterPart } from './writeFilter.js';
 import { formulaInFile } from './writeFormula.js';
-import { fitsPages, pageParts } from './writePage.js';
+import { pageParts } from './writePage.js';
 import { OFFICE } from './writeParts.js';
 import { rulesOf } from './writeRules.js';
 import { colour, type WrittenStyles } from './writeStyles.js';
@@ -115,11 +116,12 @@ function columnsOf({ widths, hiddenColumns = [] }: BookSheet): string[] {
   });
 }
 
-/** One sheet of a workbook: cells, widths, rules, and a print one page wide. */
+/** One sheet of a workbook: cells, widths, rules and print. */
 export function sheetPart(sheet: BookSheet, written: Written, shown: boolean): string {
   const { tab, filter, charts = [] } = sheet;
   const drawn = charts.length > 0;
   const columns = columnsOf(sheet);
+  const page = sheet.page ?? ownPage(sheet);
   return part(
     element(
       'worksheet',
@@ -128,7 +130,7 @@ export function sheetPart(sheet: BookSheet, written: Written, shown: boolean): s
         'sheetPr',
         { filterMode: filter?.hidden?.length ? 1 : undefined },
         tab ? colour('tabColor', tab) : '',
-        element('pageSetUpPr', { fitToPage: fitsPages(sheet) ? 1 : 0 }),
+        element('pageSetUpPr', { fitToPage: page.fits ? 1 : 0 }),
       ),
       element('sheetViews', {}, viewOf(sheet, shown)),
       element('sheetFormatPr', { defaultRowHeight: 15 }),
@@ -136,7 +138,7 @@ export function sheetPart(sheet: BookSheet, written: Written, shown: boolean): s
       `<sheetData>${rowsOf(sheet, written).join('')}</sheetData>`,
       filter ? filterPart(filter, written.styles) : '',
       ...rulesOf(sheet),
-      ...pageParts(sheet),
+      ...pageParts(page),
       drawn ? element('drawing', { 'r:id': 'rId1' }) : '',
     ),
   );

@@ -4,6 +4,7 @@ import { starterSheets } from '../../../src/sheets/index.js';
 import { deserializeRangeWithSheet } from '../../../taskpane/workbook/engine/formula.js';
 import { bookOfGrid } from '../../../taskpane/workbook/grid/toBook.js';
 import type { Book, BookCell } from '../../../taskpane/workbook/xlsx/book.js';
+import { pageOfStarter } from '../../../taskpane/workbook/xlsx/starterPage.js';
 import { writeBook } from '../../../taskpane/workbook/xlsx/writeBook.js';
 import { calculateStarter } from '../headless.js';
 import { readOf } from './handMade.js';
@@ -62,6 +63,8 @@ describe.each(starterSheets)('the starter sheet $name, written into a file and r
     expect(again.sheets[0]?.names).toEqual(book.sheets[0]?.names);
     expect(again.sheets[0]).toMatchObject({ headerRows: starter.headerRows, labelColumns: starter.labelColumns ?? 0 });
     expect(again.sheets[0]?.conditions?.length).toBe(starter.conditions?.length);
+    const said = Object.entries(pageOfStarter(starter)).filter(([, what]) => what.length !== 0);
+    expect(again.sheets[0]?.page).toEqual(Object.fromEntries(said));
   });
 });
 
@@ -92,13 +95,26 @@ describe('a written workbook', () => {
       expect(cellsOf(readAgain(one(cell)).book)[0]?.[1]).toMatchObject(cell);
   });
 
-  it('offers the add-in of the manifest on opening, and prints one page wide with its header rows on each page', () => {
+  it('offers the add-in of the manifest on opening, and prints its header rows on each page', () => {
     const [sheet] = one({ value: 1 }).sheets;
     const parts = partsOf(writeBook({ sheets: [{ ...(sheet as Book['sheets'][0]), headerRows: 2 }] }, OFFER));
     expect(parts['xl/webextensions/webextension.xml']).toContain(OFFER.id);
     expect(parts['_rels/.rels']).toContain('webextensiontaskpanes');
     expect(parts['xl/workbook.xml']).toContain(`'S'!$1:$2`);
-    expect(parts['xl/worksheets/sheet1.xml']).toContain('fitToWidth="1" fitToHeight="0"');
+  });
+
+  it.each([
+    ['narrow', [20, 20], undefined, 'orientation="portrait" scale="100"'],
+    ['wide', [40, 40, 60], undefined, 'orientation="landscape" scale="94"'],
+    ['too wide for a page', [40, 60, 60, 60, 60], undefined, 'orientation="landscape" scale="73"'],
+    ['too wide, with letters of 9 points', [40, 60, 60, 60, 60], 9, 'orientation="landscape" scale="89"'],
+    ['too wide, with letters of 6 points', [40, 60, 60, 60, 60], 6, 'orientation="landscape" scale="100"'],
+  ])('prints no letters below 8 points that are not so small themselves: one that is %s', (_, widths, size, said) => {
+    const row = widths.map((): BookCell => ({ value: 1, ...(size ? { look: { size } } : {}) }));
+    const sheet = { name: 'S', rows: [row], widths, names: {}, headerRows: 0 };
+    const part = partsOf(writeBook({ sheets: [sheet] }))['xl/worksheets/sheet1.xml'];
+    expect(part).toContain(`<pageSetup ${said}/>`);
+    expect(part).toContain('<pageSetUpPr fitToPage="0"/>');
   });
 
   it('asks no program to calculate it anew on opening', () => {
