@@ -82,7 +82,7 @@ export const open: Texts['open'] = {
       'Gestaltung, die das Gitter nicht hat: Muster und Verläufe, schräge Linien, verkleinerter oder über Zellen verteilter Text',
     emptyTexts: 'leere Texte in Formeln (sie gelten dort als leere Zellen)',
     richText: 'mehrere Schriftbilder in einem Text',
-    notes: 'die Form von Notizen (sie erscheinen als Hinweise ihrer Zellen und werden so gespeichert)',
+    notes: 'Form und Verfasser von Notizen (ihr Wortlaut bleibt)',
     printAreas: 'Druckbereiche und Seitenumbrüche jenseits der letzten Zeile oder Spalte',
     names: 'Namen, die für etwas anderes als einen Bereich oder einen Wert stehen',
     hiddenNames: 'ausgeblendete Namen',

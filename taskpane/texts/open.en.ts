@@ -81,7 +81,7 @@ export const open = {
     looks: 'looks that the grid has not: patterns and gradients, diagonal lines, texts shrunk or spread over cells',
     emptyTexts: 'empty texts in formulas (they count as blank cells there)',
     richText: 'several looks inside one text',
-    notes: 'the form of notes (they are shown, and saved, as hints of their cells)',
+    notes: 'the form and the authors of notes (their words are kept)',
     printAreas: 'print areas and page breaks beyond the last row or column',
     names: 'names that stand for something other than one range or one value',
     hiddenNames: 'hidden names',

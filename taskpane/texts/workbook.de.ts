@@ -6,6 +6,12 @@ export const workbook: Texts['workbook'] = {
   gridFailed: (detail) => `Das Gitter konnte nicht starten: ${detail}`,
   cancel: 'Abbrechen',
   close: 'Schließen',
+  note: {
+    menu: 'Notiz…',
+    title: (address: string) => `Notiz zu ${address}`,
+    save: 'Notiz speichern',
+    remove: 'Notiz löschen',
+  },
   saving: {
     loading: 'Die Arbeitsmappe wird geöffnet …',
     saving: 'Wird gespeichert …',

@@ -4,6 +4,12 @@ export const workbook = {
   gridFailed: (detail: string) => `The grid could not start: ${detail}`,
   cancel: 'Cancel',
   close: 'Close',
+  note: {
+    menu: 'Note…',
+    title: (address: string) => `Note on ${address}`,
+    save: 'Save note',
+    remove: 'Delete note',
+  },
   saving: {
     loading: 'Opening the workbook …',
     saving: 'Saving …',

@@ -3,11 +3,11 @@ import type { ICellData, IObjectMatrixPrimitiveType, IWorksheetData } from '../e
 import type { Grid } from './boot.js';
 import { spilledCells, workbookOf } from './place.js';
 
-const MARKS: ReadonlySet<string> = new Set(['drawn', 'printed']);
+const MARKS: ReadonlySet<string> = new Set(['drawn', 'printed', 'remark']);
 
 /**
  * A cell without its formula, and without the rule for what may be typed: nothing is calculated from it any more.
- * The marks of charts and of print stay, so that the copy is drawn and printed as well.
+ * Notes and the marks of charts and of print stay, so that the copy is drawn and printed as well.
  */
 function asValue({ f: _, si: __, custom, ...rest }: ICellData): ICellData {
   const stay = Object.entries(custom ?? {}).filter(([key]) => MARKS.has(key));

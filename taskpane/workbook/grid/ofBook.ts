@@ -19,6 +19,7 @@ import { withHidden } from './hiddenLines.js';
 import { conditionRule, validationsOf } from './judging.js';
 import { withKept } from './kept.js';
 import { savedNames } from './names.js';
+import { withNote } from './notes.js';
 import { withPrinted } from './printed.js';
 import { rowHeights } from './rowHeights.js';
 import { withRule } from './validation.js';
@@ -62,7 +63,7 @@ function engineCell(cell: BookCell, styles: Styles): ICellData {
     ...(cell.formula === undefined ? {} : { f: cell.formula }),
     ...(style ? { s: style } : {}),
   };
-  return withFixed(withKept(withRule(data, cell), cell.kept), cell);
+  return withNote(withFixed(withKept(withRule(data, cell), cell.kept), cell), cell.remark);
 }
 
 /** Heights, tab, size and lines, and the set-up of print, which travels with the sheet. */

@@ -15,6 +15,7 @@ import type { BootedGrid } from './boot.js';
 import { copyWithValues } from './copyWithValues.js';
 import { type Formatting, formatting } from './format.js';
 import { goTo } from './goTo.js';
+import type { AskedNote } from './notes.js';
 import { type PrintedSheet, pageOfSheet } from './pageOfSheet.js';
 import { read } from './read.js';
 import { readAll } from './readAll.js';
@@ -43,6 +44,11 @@ export interface OpenedWorkbook {
   /** How large the shown sheet is drawn, where 1 is the usual size. */
   readonly zoom: Zoom;
   readonly charts: SheetCharts;
+  readonly notes: {
+    /** Asks for a note, unless nothing can be changed. */
+    ask(note: AskedNote): void;
+    onAsk(listener: (note: AskedNote) => void): void;
+  };
   onSummary(listener: (summary: Summary) => void): () => void;
   /** The shown sheet as it is printed, and whether its figures are those of its present inputs. */
   page(): PrintedSheet & { readonly upToDate: boolean };
@@ -77,6 +83,7 @@ export function openedWorkbook(
 ): OpenedWorkbook {
   let tools: Promise<Tools> | undefined;
   let readOnly = false;
+  let asked: (note: AskedNote) => void = () => {};
   const changing = <T>(change: () => T): T => {
     if (readOnly) throw new Refusal((words) => words.readOnly);
     return change();
@@ -92,6 +99,14 @@ export function openedWorkbook(
     },
     zoom: zoomOf(grid),
     charts: sheetCharts(grid, container, words, changing),
+    notes: {
+      ask: (note) => {
+        if (!readOnly) asked(note);
+      },
+      onAsk: (listener) => {
+        asked = listener;
+      },
+    },
     onSummary: (listener) => watchSummary(grid, listener),
     page: () => ({ ...pageOfSheet(grid), upToDate: grid.calculation.upToDate() }),
     selection: () => readSelection(grid),

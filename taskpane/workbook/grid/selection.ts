@@ -12,6 +12,7 @@ import {
 import type { Grid } from './boot.js';
 import { contentOf } from './cells.js';
 import { keptFormula } from './kept.js';
+import { noteOf } from './notes.js';
 import { activeCell, address, isErrorCell, shownAt, workbookOf } from './place.js';
 
 /** One cell as the pane wants it, with the sentence behind an error. */
@@ -29,8 +30,10 @@ export function readCell(grid: Grid, sheet: FWorksheet, row: number, column: num
           column - origin.column,
         )
       : undefined;
-  const note: unknown = sheet.getSheet().getCellRaw(row, column)?.custom?.note;
-  const kept = keptFormula(sheet.getSheet().getCellRaw(row, column));
+  const raw = sheet.getSheet().getCellRaw(row, column);
+  const hint: unknown = raw?.custom?.note;
+  const note = [typeof hint === 'string' ? hint : '', noteOf(raw) ?? ''].filter(Boolean).join('\n');
+  const kept = keptFormula(raw);
   return {
     sheet: name,
     address: address(row, column),
@@ -38,7 +41,7 @@ export function readCell(grid: Grid, sheet: FWorksheet, row: number, column: num
     value: contentOf(cell),
     ...(message ? { message } : {}),
     ...(kept === undefined ? {} : { kept }),
-    ...(typeof note === 'string' ? { note } : {}),
+    ...(note ? { note } : {}),
   };
 }
 

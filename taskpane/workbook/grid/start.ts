@@ -15,10 +15,12 @@ import { notationOf } from '../entry/notation.js';
 import { answers } from '../formula/cellError.js';
 import { growToTypedAddress } from './addressBox.js';
 import { bootGrid } from './boot.js';
+import { copyNotes } from './copiedNotes.js';
 import { leaveGoingSheet } from './goingSheet.js';
 import { markMoves } from './kept.js';
 import { addKeys } from './keys.js';
 import { renewMessagesAfterMoves } from './moves.js';
+import { askForNotes, markNotes } from './notes.js';
 import { numberLocale } from './numberLocale.js';
 import { type OpenedWorkbook, openedWorkbook } from './opened.js';
 import { readPasting } from './paste.js';
@@ -109,6 +111,7 @@ export async function startGrid({
   });
   showNumbers(grid, writing.notation);
   markTextNumbers(grid, writing);
+  markNotes(grid);
   readPasting(grid, container, writing, tell);
   renewMessagesAfterMoves(grid);
   markMoves(grid);
@@ -130,6 +133,8 @@ export async function startGrid({
     find: use((tools) => tools.find()),
     replace: use((tools) => tools.replace()),
   });
+  copyNotes(grid);
+  askForNotes(grid, words.workbook.note.menu, workbook.notes.ask);
   closeNameListOnChoice(grid.univer, workbook.focus);
   return workbook;
 }

@@ -25,6 +25,7 @@ import { formulasOf } from './formulas.js';
 import { hiddenOf } from './hiddenLines.js';
 import { writableKept } from './kept.js';
 import { namesOfSaved, type savedNames } from './names.js';
+import { noteOf } from './notes.js';
 import { isErrorCell, savedWorkbook, workbookOf } from './place.js';
 import { printedNow } from './printed.js';
 import { heightsOf } from './rowHeights.js';
@@ -50,6 +51,7 @@ function cellOf(
   const value = isText && shown?.v === '' ? '' : contentOf(shown);
   const error = isErrorCell(shown) && typeof value === 'string' && isError(value) ? value : undefined;
   const { validation, rule, note } = (cell?.custom ?? {}) as Pick<BookCell, 'validation' | 'rule' | 'note'>;
+  const remark = noteOf(cell);
   const look = style ? lookOfStyle(style) : {};
   const align = style ? alignOfStyle(style) : {};
   const several = fills && (fills.endRow > fills.startRow || fills.endColumn > fills.startColumn);
@@ -65,6 +67,7 @@ function cellOf(
     ...(validation ? { validation } : {}),
     ...((validation || note) && rule ? { rule } : {}),
     ...(note ? { note } : {}),
+    ...(remark ? { remark } : {}),
   };
   return Object.keys(told).length > 0 ? told : undefined;
 }

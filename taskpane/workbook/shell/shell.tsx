@@ -3,6 +3,7 @@ import type { Texts } from '../../texts/texts.js';
 import { type Actions, Bar } from './bar.js';
 import { Charts } from './charts.js';
 import { FormatBar } from './formatBar.js';
+import { Notes } from './notes.js';
 import { Splitter } from './splitter.js';
 import type { State, Store } from './state.js';
 import { StatusBar } from './statusBar.js';
@@ -64,6 +65,7 @@ export function Shell({ store, actions, texts, onPlaces }: Props) {
                 tell={(message) => store.tell(message)}
               />
             )}
+            {state.workbook && <Notes workbook={state.workbook} store={store} />}
             <StatusBar workbook={state.workbook} language={navigator.language} />
           </section>
           <section class="workbook-side" aria-label={words.parts.functions}>

@@ -26,8 +26,10 @@ export interface BookCell {
   readonly validation?: Validation;
   /** What else the file says of the cell's rule: how an entry is refused, titles, and the like. */
   readonly rule?: Attributes;
-  /** Explains the cell. */
+  /** Explains the cell, as a hint of its rule. */
   readonly note?: string;
+  /** What someone wrote about the cell. */
+  readonly remark?: string;
 }
 
 /** A name as the file has it. */

@@ -2,6 +2,7 @@ import type { SheetChart } from '../../../src/sheets/sheet.js';
 import type { BookSheet } from './book.js';
 import { rectangleOf } from './readPlaces.js';
 import { CHART, chartPart, DRAWING } from './writeChart.js';
+import { COMMENTS_TYPE, noteParts, VML_TYPE } from './writeNotes.js';
 import { OFFICE, related } from './writeParts.js';
 import { element, part } from './writeXml.js';
 
@@ -71,22 +72,27 @@ const drawingPart = (anchors: readonly string[]): string =>
 /** The kinds of the parts that charts bring, by how their names begin. */
 const KINDS = { charts: 'drawingml.chart', drawings: 'drawing' } as const;
 
-/** The parts of all charts in a workbook, each sheet's drawing among them. */
+/** The parts of all charts and notes in a workbook, each sheet's drawing among them. */
 export function drawingParts(sheets: readonly BookSheet[]): Readonly<Record<string, string>> {
   const parts: Record<string, string> = {};
   let written = 0;
   sheets.forEach((sheet, index) => {
     const charts = sheet.charts ?? [];
-    if (charts.length === 0) return;
+    const notes = noteParts(sheet, index + 1);
+    const drawn = charts.length > 0;
+    if (!drawn && notes.relations.length === 0) return;
     const drawing = `drawing${index + 1}.xml`;
     const targets = charts.map((chart) => {
       written += 1;
       parts[`xl/charts/chart${written}.xml`] = chartPart(sheet, chart);
       return [`${RELATIONSHIPS}/chart`, `../charts/chart${written}.xml`] as const;
     });
+    Object.assign(parts, notes.parts);
     parts[`xl/worksheets/_rels/sheet${index + 1}.xml.rels`] = related([
-      [`${RELATIONSHIPS}/drawing`, `../drawings/${drawing}`],
+      ...(drawn ? [[`${RELATIONSHIPS}/drawing`, `../drawings/${drawing}`] as const] : []),
+      ...notes.relations,
     ]);
+    if (!drawn) return;
     parts[`xl/drawings/${drawing}`] = drawingPart(charts.map((chart, at) => anchor(chart, at + 1)));
     parts[`xl/drawings/_rels/${drawing}.rels`] = related(targets);
   });
@@ -97,6 +103,8 @@ export function drawingParts(sheets: readonly BookSheet[]): Readonly<Record<stri
 export const drawingTypes = (parts: Readonly<Record<string, string>>): Readonly<Record<string, string>> =>
   Object.fromEntries(
     Object.keys(parts).flatMap((name) => {
+      if (/^xl\/comments\d+\.xml$/.test(name)) return [[`/${name}`, COMMENTS_TYPE]];
+      if (name.endsWith('.vml')) return [[`/${name}`, VML_TYPE]];
       const kind = KINDS[/^xl\/(charts|drawings)\/[^/]+$/.exec(name)?.[1] as keyof typeof KINDS];
       return kind ? [[`/${name}`, `application/vnd.openxmlformats-officedocument.${kind}+xml`]] : [];
     }),

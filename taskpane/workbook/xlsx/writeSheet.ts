@@ -6,6 +6,7 @@ import { asOlder, withoutPick } from './plainFormula.js';
 import { widthInFile } from './width.js';
 import { filterPart } from './writeFilter.js';
 import { formulaInFile } from './writeFormula.js';
+import { notesOf } from './writeNotes.js';
 import { pageParts } from './writePage.js';
 import { OFFICE } from './writeParts.js';
 import { rulesOf } from './writeRules.js';
@@ -120,12 +121,13 @@ function columnsOf({ widths, hiddenColumns = [] }: BookSheet): string[] {
 export function sheetPart(sheet: BookSheet, written: Written, shown: boolean): string {
   const { tab, filter, charts = [] } = sheet;
   const drawn = charts.length > 0;
+  const noted = notesOf(sheet).length > 0;
   const columns = columnsOf(sheet);
   const page = sheet.page ?? ownPage(sheet);
   return part(
     element(
       'worksheet',
-      { xmlns: MAIN, 'xmlns:r': drawn ? `${OFFICE}/relationships` : undefined },
+      { xmlns: MAIN, 'xmlns:r': drawn || noted ? `${OFFICE}/relationships` : undefined },
       element(
         'sheetPr',
         { filterMode: filter?.hidden?.length ? 1 : undefined },
@@ -140,6 +142,7 @@ export function sheetPart(sheet: BookSheet, written: Written, shown: boolean): s
       ...rulesOf(sheet),
       ...pageParts(page),
       drawn ? element('drawing', { 'r:id': 'rId1' }) : '',
+      noted ? element('legacyDrawing', { 'r:id': drawn ? 'rId2' : 'rId1' }) : '',
     ),
   );
 }

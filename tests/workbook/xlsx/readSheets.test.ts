@@ -69,6 +69,6 @@ describe('the sheets of a file', () => {
       'xl/comments1.xml': note,
     };
     const { book } = opened({ sheets: [rows('<c r="B1"><v>1</v></c>')], more });
-    expect(book.sheets[0]?.rows[0]?.[1]).toEqual({ value: 1, note: 'Measured daily' });
+    expect(book.sheets[0]?.rows[0]?.[1]).toEqual({ value: 1, remark: 'Measured daily' });
   });
 });
