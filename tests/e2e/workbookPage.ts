@@ -33,6 +33,15 @@ export async function gridReady(page: Page) {
   await page.locator('html[data-grid="ready"]').waitFor({ state: 'attached', timeout: 40_000 });
 }
 
+/** Pastes rows of cells at the selected one, as from another spreadsheet. */
+export const paste = (page: Page, text: string) =>
+  page.evaluate((plain) => {
+    const data = new DataTransfer();
+    data.setData('text/plain', plain);
+    const target = document.activeElement ?? document.body;
+    target.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }));
+  }, text);
+
 export function actionsOn(page: Page, locale = 'en-GB') {
   const words = { en, de }[languageOf(locale)].workbook;
   const selected = page.locator('.pb-selected');
