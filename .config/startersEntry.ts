@@ -1,7 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { starterSheets } from '../src/sheets/index.js';
-import { pagesOf } from '../src/sheets/pages.js';
 import type { StarterSheet } from '../src/sheets/sheet.js';
 import { bookOfGrid } from '../taskpane/workbook/grid/toBook.js';
 import { asValues } from '../taskpane/workbook/xlsx/asValues.js';
@@ -50,7 +49,6 @@ export async function startersBothWays() {
       formulas: writeBook(book),
       values: writeBook(asValues(book)),
       papers: Object.entries(PAPERS).map(([paper, size]) => ({ paper, bytes: writeBook(onPaper(book, size)) })),
-      pages: pagesOf(starter),
     });
   }
   return both;

@@ -35,6 +35,9 @@ const heightOf = ({ rows }: StarterSheet, { from, rows: many }: Part): number =>
     .slice(from, from + many)
     .reduce((sum, row) => sum + (row.some(({ style }) => style === 'title') ? TITLE_ROW : ROW), 0);
 
+/** How many columns hold anything in some rows. */
+const usedOf = (rows: StarterSheet['rows']): number => Math.max(...rows.map((row) => row.findLastIndex(isSeen) + 1));
+
 /** A list is higher than any page: it has pages of its own, and only it may go on from one to the next. */
 function listOf(sheet: StarterSheet, parts: readonly Part[], turned: Turned): number | undefined {
   const room = roomDown(turned, leastScale()) - headerOf(sheet);
@@ -47,7 +50,6 @@ const headerOf = (sheet: StarterSheet): number => heightOf(sheet, { from: 0, row
 function columnsAbove(sheet: StarterSheet, end: number, room: number): number {
   const { rows, widths, charts = [] } = sheet;
   const above = rows.slice(0, end);
-  const used = Math.max(...above.map((row) => row.findLastIndex(isSeen) + 1));
   const fitting = widths.findIndex((_, column) => widthOf(sheet, 0, column + 1) > room);
   const fits = fitting < 0 ? widths.length : fitting;
   const told = Math.max(...above.map((row) => row.findIndex(({ text }) => text === EXPLANATIONS)));
@@ -57,7 +59,7 @@ function columnsAbove(sheet: StarterSheet, end: number, room: number): number {
   );
   const texts = above.slice(sheet.headerRows).flatMap((row) => row[told]?.text || []);
   const enough = texts.filter((text) => LETTER * text.length <= widthOf(sheet, told, fits)).length;
-  if (told < 0) return Math.max(drawn, used);
+  if (told < 0) return Math.max(drawn, usedOf(above));
   return Math.max(drawn, enough >= MOST * texts.length ? fits : told);
 }
 
@@ -113,8 +115,7 @@ export function pagesOf(sheet: StarterSheet): SheetPages {
   const end = list ?? rows.length;
   const room = roomAcross(turned, leastScale());
   const above = columnsAbove(sheet, end, room);
-  const last =
-    list === undefined ? above : Math.max(above, ...rows.slice(list).map((row) => row.findLastIndex(isSeen) + 1));
+  const last = list === undefined ? above : Math.max(above, usedOf(rows.slice(list)));
   const labels = labelsOf(sheet, list);
   const columnBreaks = columnBreaksOf(sheet, { first: above, labels, last }, room);
   const across = [0, ...columnBreaks].map(

@@ -20,7 +20,10 @@ const INSIDE = {
 };
 const [PIXELS, POINTS] = [96, 72];
 
-/** The width of a column in pixels, from characters in the usual font. */
+/** Characters of a column of which nothing is said. */
+export const USUAL_WIDTH = 8.43;
+
+/** The width of a column in pixels, from characters in the usual font: 7 each, and 5 beside them. */
 export const pixelsAcross = (characters: number): number => 7 * characters + 5;
 
 /** The least scale, in percent, at which a font is legible. */

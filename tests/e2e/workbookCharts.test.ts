@@ -2,12 +2,12 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { dosing } from '../../src/sheets/dosing.js';
 import { box, chart, goToChart, TITLE, type Workbook } from './chartsPage.js';
 import { openFile, savedFile } from './files.js';
-import { openWorkbook } from './workbookPage.js';
+import { gridReady, openWorkbook } from './workbookPage.js';
 
 const fresh = async (workbook: Workbook) => {
   await workbook.page.getByRole('button', { name: 'Start afresh' }).click();
   await Promise.all([workbook.page.waitForEvent('load'), workbook.confirm('Start afresh')]);
-  await workbook.page.locator('html[data-grid="ready"]').waitFor({ state: 'attached', timeout: 40_000 });
+  await gridReady(workbook.page);
 };
 
 describe('a chart on the sheet', () => {

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { en } from '../../taskpane/texts/en.js';
-import { openWorkbook } from './workbookPage.js';
+import { gridReady, openWorkbook, paste } from './workbookPage.js';
 
 let workbook: Awaited<ReturnType<typeof openWorkbook>>;
 beforeEach(async () => {
@@ -10,19 +10,6 @@ afterEach(() => workbook.close());
 
 const status = () => workbook.page.locator('.workbook-saving').textContent();
 
-/** Pastes cells at the selected one, as from another spreadsheet. */
-const paste = (plain: string, html = '') =>
-  workbook.page.evaluate(
-    ([text, markup]) => {
-      const data = new DataTransfer();
-      data.setData('text/plain', text ?? '');
-      if (markup) data.setData('text/html', markup);
-      const target = document.activeElement ?? document.body;
-      target.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }));
-    },
-    [plain, html],
-  );
-
 describe('100,000 cells pasted at once', () => {
   it('are there, are saved and are there again after a reload', async () => {
     await workbook.addSheet();
@@ -31,7 +18,7 @@ describe('100,000 cells pasted at once', () => {
       Array.from({ length: 10 }, (__, column) => row * 10 + column).join('\t'),
     );
     const started = performance.now();
-    await paste(rows.join('\n'));
+    await paste(workbook.page, rows.join('\n'));
     const took = performance.now() - started;
     console.log(`100,000 cells pasted in ${Math.round(took)} ms`);
     expect(took).toBeLessThan(20_000);
@@ -114,7 +101,7 @@ describe('a page that is closed in the middle of a save', () => {
       await workbook.page.getByRole('button', { name: button }).click();
       await workbook.confirm(button);
       await left;
-      await workbook.page.locator('html[data-grid="ready"]').waitFor({ state: 'attached' });
+      await gridReady(workbook.page);
       await workbook.saved();
       if (button === en.workbook.startAfresh.button) expect(await workbook.tabs()).toEqual(['Dosing']);
     }
@@ -141,7 +128,7 @@ describe('markup in cells and names', () => {
     await workbook.enter('A1', harmful);
     await expect.poll(() => workbook.selected()).toContain(harmful);
     await workbook.go('B1');
-    await paste(harmful, `<table><tr><td>${harmful}<script>harm()</script></td></tr></table>`);
+    await paste(workbook.page, harmful, `<table><tr><td>${harmful}<script>harm()</script></td></tr></table>`);
     await workbook.go('B1');
     await expect.poll(() => workbook.selected()).toContain(harmful);
     await workbook.enter('C1', `=POWDER.SWAPDOSE(60,A1,"adsorptive")`);

@@ -1,12 +1,10 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { openWorkbook } from './workbookPage.js';
+import { describe, expect, it } from 'vitest';
+import { eachOnOwnSheet, type OpenWorkbook } from './workbookPage.js';
 
-let workbook: Awaited<ReturnType<typeof openWorkbook>>;
-beforeAll(async () => {
-  workbook = await openWorkbook();
+let workbook: OpenWorkbook;
+eachOnOwnSheet((opened) => {
+  workbook = opened;
 });
-beforeEach(() => workbook.addSheet());
-afterAll(() => workbook.close());
 
 const bar = () => workbook.page.getByRole('toolbar', { name: 'Formats and tools' });
 const press = (key: string) => workbook.page.keyboard.press(key);

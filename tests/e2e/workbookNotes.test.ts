@@ -3,7 +3,7 @@ import { de } from '../../taskpane/texts/de.js';
 import { en } from '../../taskpane/texts/en.js';
 import { contrasts } from './contrast.js';
 import { openFile, savedFile } from './files.js';
-import { type OpenWorkbook, openWorkbook } from './workbookPage.js';
+import { gridReady, type OpenWorkbook, openWorkbook } from './workbookPage.js';
 
 const words = en.workbook.note;
 const TEXT = 'Sampled before the buffer tank.';
@@ -114,7 +114,7 @@ describe('a note of one’s own', () => {
     await expect.poll(selected).toContain('stays');
     const { bytes } = await savedFile(page);
     await openFile(page, 'notes.xlsx', bytes);
-    await expect.poll(() => page.locator('html').getAttribute('data-grid')).toBe('ready');
+    await gridReady(page);
     await go('H2');
     await expect.poll(selected).toContain('in two lines');
   });

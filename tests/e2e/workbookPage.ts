@@ -33,14 +33,18 @@ export async function gridReady(page: Page) {
   await page.locator('html[data-grid="ready"]').waitFor({ state: 'attached', timeout: 40_000 });
 }
 
-/** Pastes rows of cells at the selected one, as from another spreadsheet. */
-export const paste = (page: Page, text: string) =>
-  page.evaluate((plain) => {
-    const data = new DataTransfer();
-    data.setData('text/plain', plain);
-    const target = document.activeElement ?? document.body;
-    target.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }));
-  }, text);
+/** Pastes rows of cells at the selected one, as from another spreadsheet: as text, as markup, or as both. */
+export const paste = (page: Page, plain: string, html = '') =>
+  page.evaluate(
+    ([text = '', markup = '']) => {
+      const data = new DataTransfer();
+      if (text) data.setData('text/plain', text);
+      if (markup) data.setData('text/html', markup);
+      const target = document.activeElement ?? document.body;
+      target.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }));
+    },
+    [plain, html],
+  );
 
 export function actionsOn(page: Page, locale = 'en-GB') {
   const words = { en, de }[languageOf(locale)].workbook;

@@ -44,7 +44,7 @@ describe('a workbook that is open in two tabs', () => {
     await first.page.keyboard.type('at the last moment');
     await page.bringToFront();
     await page.getByRole('button', { name: words.takeOver }).click();
-    await page.locator('.workbook-saving[data-saving="saved"]').waitFor();
+    await second.saved();
     await gridReady(page);
     await second.go('A2');
     await expect.poll(() => second.selected()).toContain('at the last moment');
@@ -55,7 +55,7 @@ describe('a workbook that is open in two tabs', () => {
     // And back again.
     await first.page.bringToFront();
     await first.page.getByRole('button', { name: words.takeOver }).click();
-    await first.page.locator('.workbook-saving[data-saving="saved"]').waitFor();
+    await first.saved();
     await gridReady(first.page);
     await first.go('A3');
     await expect.poll(() => first.selected()).toContain('from the second');

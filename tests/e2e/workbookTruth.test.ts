@@ -6,7 +6,7 @@ import { CORPUS } from '../exchange/made/index.js';
 import { bytesOfMade, type Made } from '../exchange/make.js';
 import { partsOf, rows, zipped } from '../workbook/xlsx/handMade.js';
 import { openFile, savedFile } from './files.js';
-import { eachOnOwnSheet, type OpenWorkbook } from './workbookPage.js';
+import { eachOnOwnSheet, type OpenWorkbook, paste } from './workbookPage.js';
 
 let workbook: OpenWorkbook;
 eachOnOwnSheet((opened) => {
@@ -74,26 +74,15 @@ describe('a formula that is typed', () => {
 });
 
 describe('pasted markup with marks of a copy that nobody made', () => {
-  const paste = (plain: string, html: string) =>
-    workbook.page.evaluate(
-      ([text, markup]) => {
-        const data = new DataTransfer();
-        if (text) data.setData('text/plain', text);
-        data.setData('text/html', markup ?? '');
-        const target = document.activeElement ?? document.body;
-        target.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }));
-      },
-      [plain, html],
-    );
   const forged = (inside: string) =>
     `<table data-copy-id="forged" style="color:red"><tr><td>${inside}</td></tr></table>`;
 
   it('is read as the text that comes with it, and not at all without one', async () => {
     await workbook.go('B2');
-    await paste('5-10', forged('99'));
+    await paste(workbook.page, '5-10', forged('99'));
     await shows('Value5-10');
     await workbook.go('B4');
-    await paste('', forged('99'));
+    await paste(workbook.page, '', forged('99'));
     await workbook.enter('B5', '=B4&"nothing"');
     await shows('Valuenothing');
   });

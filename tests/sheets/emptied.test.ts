@@ -4,7 +4,7 @@ import { starterSheets } from '../../src/sheets/index.js';
 import { address } from '../../taskpane/workbook/grid/place.js';
 import { type Calculated, calculateStarter } from '../workbook/headless.js';
 import { shortened } from './shortened.js';
-import { placeOf } from './shown.js';
+import { answersOf, placeOf } from './shown.js';
 
 let book: Calculated;
 afterEach(() => book?.dispose());
@@ -18,19 +18,15 @@ describe.each(starterSheets.filter(({ key }) => key !== 'trial'))(
     it('names in each answer what is missing, and shows no error above the calculations', async () => {
       const sheet = emptied(shortened(starter, 12));
       book = await calculateStarter(sheet);
-      const answers = sheet.rows.flatMap((row, r) =>
-        row.flatMap(({ formula = '' }, c) =>
-          formula.startsWith('=IF(LEFT(') && formula.includes('"see "&') ? [[r, c] as const] : [],
-        ),
-      );
+      const answers = answersOf(sheet);
       expect(answers.length).toBeGreaterThan(3);
-      for (const [row, column] of answers) {
-        const shown = String(book.at(address(row, column)).value);
-        expect(shown, address(row, column)).toMatch(/^see [A-Z]+\d+$/);
+      for (const answer of answers) {
+        const shown = String(book.at(answer).value);
+        expect(shown, answer).toMatch(/^see [A-Z]+\d+$/);
         const named = placeOf(shown.slice(4));
         expect(sheet.rows[named.row]?.[named.column]?.style, shown).toBe('input');
       }
-      const last = Math.max(...answers.map(([row]) => row));
+      const last = Math.max(...answers.map((answer) => placeOf(answer).row));
       const errors = sheet.rows
         .slice(0, last + 1)
         .flatMap((row, r) =>

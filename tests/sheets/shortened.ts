@@ -22,7 +22,8 @@ const cutFormula = (formula: string, cuts: readonly Cut[]): string =>
     )
     .join('');
 
-const isRoom = (cells: readonly SheetCell[] = []): boolean =>
+/** Whether a row waits to be filled in, with nothing in it. */
+export const isRoom = (cells: readonly SheetCell[] = []): boolean =>
   cells.length > 0 &&
   cells.some(({ style }) => style === 'input') &&
   cells.every(({ text = '', number, formula }) => text === '' && number === undefined && formula === undefined);

@@ -59,3 +59,11 @@ export async function shown(starter: StarterSheet): Promise<Shown> {
     dispose: sheet.dispose,
   };
 }
+
+/** The cells whose answers show their figure only while what they rest on is sound. */
+export const answersOf = ({ rows }: StarterSheet): readonly string[] =>
+  rows.flatMap((row, r) =>
+    row.flatMap(({ formula = '' }, c) =>
+      formula.startsWith('=IF(LEFT(') && formula.includes('"see "&') ? [address(r, c)] : [],
+    ),
+  );

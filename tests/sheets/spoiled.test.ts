@@ -3,7 +3,8 @@ import { starterSheets } from '../../src/sheets/index.js';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
 import { address } from '../../taskpane/workbook/grid/place.js';
 import { type Calculated, calculateStarter } from '../workbook/headless.js';
-import { shortened } from './shortened.js';
+import { isRoom, shortened } from './shortened.js';
+import { answersOf } from './shown.js';
 
 let book: Calculated;
 afterEach(() => book?.dispose());
@@ -19,23 +20,15 @@ interface Figure {
   readonly row: readonly { readonly at: string; readonly content: Content }[] | undefined;
 }
 
-/** Answers that show their figure only while what they rest on is sound. */
-const answersOf = ({ rows }: StarterSheet): readonly string[] =>
-  rows.flatMap((row, r) =>
-    row.flatMap(({ formula = '' }, c) =>
-      formula.startsWith('=IF(LEFT(') && formula.includes('"see "&') ? [address(r, c)] : [],
-    ),
-  );
-
 function figuresOf({ rows }: StarterSheet): readonly Figure[] {
-  const isRoom = (r: number) =>
-    rows[r]?.some(({ style }) => style === 'input') &&
-    rows[r]?.every(({ text = '', number, formula }) => text === '' && number === undefined && formula === undefined);
   // A list is the rows of inputs right above its room.
   const inputsOf = (r: number) => rows[r]?.filter(({ style }) => style === 'input').length;
   const listed = new Map<number, boolean>();
   for (let r = rows.length - 1; r >= 0; r--)
-    listed.set(r, (isRoom(r + 1) || listed.get(r + 1) === true) && inputsOf(r) === inputsOf(r + 1) && !isRoom(r));
+    listed.set(
+      r,
+      (isRoom(rows[r + 1]) || listed.get(r + 1) === true) && inputsOf(r) === inputsOf(r + 1) && !isRoom(rows[r]),
+    );
   const ends = new Set([...listed].flatMap(([r, is]) => (is && !(listed.get(r - 1) && listed.get(r + 1)) ? [r] : [])));
   return rows.flatMap((row, r) => {
     if (listed.get(r) && !ends.has(r)) return [];

@@ -1,2 +1,4 @@
-/** Excel measures columns in points; a character of the standard font takes 7 of 96 pixels an inch, with 5 beside. */
-export const points = (characters: number): number => (characters * 7 + 5) * 0.75;
+import { pixelsAcross } from '../../../src/sheets/paper.js';
+
+/** Excel measures columns in points, of which 96 pixels have 72. */
+export const points = (characters: number): number => pixelsAcross(characters) * 0.75;

@@ -1,10 +1,9 @@
 import { pagesOf } from '../../../src/sheets/pages.js';
 import { MARGINS } from '../../../src/sheets/paper.js';
-import { columnLetters } from '../../../src/sheets/place.js';
 import type { StarterSheet } from '../../../src/sheets/sheet.js';
+import { columnLetters, fixed } from '../a1.js';
 
 const TURNED = { portrait: 'Portrait', landscape: 'Landscape' } as const;
-const fixed = (lines: string): string => lines.replace(/[A-Z]+|\d+/g, '$$$&');
 
 /** Queues the print set-up: legible pages, broken between parts. The paper stays the user's own, A4 or Letter. */
 export function setUpPrinting(sheet: Excel.Worksheet, starter: StarterSheet): void {

@@ -98,10 +98,16 @@ interface Opens {
   formats(): void;
   find(): void;
   replace(): void;
+  note(): void;
 }
 
 /** The keys that hands know from worksheets and that the engine lacks. */
-export function addKeys(grid: Grid, container: HTMLElement, language: string, { formats, find, replace }: Opens): void {
+export function addKeys(
+  grid: Grid,
+  container: HTMLElement,
+  language: string,
+  { formats, find, replace, note }: Opens,
+): void {
   const injector = servicesOf(grid.univer);
   const [commands, shortcuts] = [injector.get(ICommandService), injector.get(IShortcutService)];
   const sheet = () => workbookOf(grid).getActiveSheet();
@@ -134,5 +140,6 @@ export function addKeys(grid: Grid, container: HTMLElement, language: string, { 
   key([KeyCode.Digit1 | CTRL], formats);
   key([KeyCode.F | CTRL], find);
   key([KeyCode.H | CTRL], replace);
+  key([KeyCode.F2 | SHIFT], note);
   key([KeyCode.F10 | SHIFT, MENU], () => openMenu(grid, container));
 }

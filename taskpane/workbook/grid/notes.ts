@@ -1,34 +1,13 @@
-import {
-  CommandType,
-  type ICellData,
-  ICommandService,
-  InterceptorEffectEnum,
-  LocaleService,
-  type Nullable,
-} from '../engine/core.js';
+import { CommandType, type ICellData, ICommandService, LocaleService, type Nullable } from '../engine/core.js';
 import { servicesOf } from '../engine/services.js';
-import { INTERCEPTOR_POINT, SetRangeValuesCommand, SheetInterceptorService } from '../engine/sheets.js';
-import { whenSheetEditorFocused } from '../engine/sheetsUi.js';
-import {
-  ContextMenuGroup,
-  ContextMenuPosition,
-  IMenuManagerService,
-  IShortcutService,
-  KeyCode,
-  MenuItemType,
-  MetaKeys,
-} from '../engine/ui.js';
+import { SetRangeValuesCommand } from '../engine/sheets.js';
+import { ContextMenuGroup, ContextMenuPosition, IMenuManagerService, MenuItemType } from '../engine/ui.js';
 import type { Grid } from './boot.js';
+import { markCorners } from './corners.js';
 import { activeCell, address, workbookOf } from './place.js';
 
-/** Of the corner, in pixels. */
-const SIZE = 7;
-/** Seen on the white and on the dark ground of the cells. */
-const COLOUR = '#4078b0';
-/** After what the cell shows is settled, and after the mark of texts that look like numbers. */
-const LAST = 0;
-/** Above the engine's own keys. */
-const FIRST = 200;
+/** Drawn after the mark of texts that look like numbers, which has the corner above. */
+const CORNER = { at: 'br', color: '#4078b0', priority: 0 } as const;
 const ASK = 'powderbook.command.note';
 
 /** The note of one cell, and what is written in its place; an empty text takes it away. */
@@ -51,21 +30,10 @@ export const withNote = (cell: ICellData, remark: string | undefined): ICellData
   remark === undefined ? cell : { ...cell, custom: { ...cell.custom, remark } };
 
 /** Draws a small corner into each cell that has a note, below the one of texts that look like numbers. */
-export function markNotes(grid: Grid): void {
-  servicesOf(grid.univer)
-    .get(SheetInterceptorService)
-    .intercept(INTERCEPTOR_POINT.CELL_CONTENT, {
-      priority: LAST,
-      effect: InterceptorEffectEnum.Style,
-      handler: (cell, { rawData }, next) =>
-        noteOf(rawData) === undefined
-          ? next(cell)
-          : next({ ...rawData, ...cell, markers: { ...cell?.markers, br: { size: SIZE, color: COLOUR } } }),
-    });
-}
+export const markNotes = (grid: Grid): void => markCorners(grid, CORNER, (cell) => noteOf(cell) !== undefined);
 
 /** The note of the selected cell, to be changed there even if another cell is selected meanwhile. */
-function selectedNote(grid: Grid): AskedNote {
+export function selectedNote(grid: Grid): AskedNote {
   const cell = activeCell(grid);
   const [row, column] = [cell.getRow(), cell.getColumn()];
   const sheet = workbookOf(grid).getActiveSheet();
@@ -84,20 +52,14 @@ function selectedNote(grid: Grid): AskedNote {
   };
 }
 
-/** An entry of the menu on cells, and a key, that ask for the note of the selected cell. */
-export function askForNotes(grid: Grid, title: string, ask: (note: AskedNote) => void): void {
+/** An entry of the menu on cells that asks for the note of the selected one. */
+export function addNoteToMenu(grid: Grid, title: string, ask: () => void): void {
   const injector = servicesOf(grid.univer);
   const handler = () => {
-    ask(selectedNote(grid));
+    ask();
     return true;
   };
   injector.get(ICommandService).registerCommand({ id: ASK, type: CommandType.COMMAND, handler });
-  injector.get(IShortcutService).registerShortcut({
-    id: ASK,
-    binding: KeyCode.F2 | MetaKeys.SHIFT,
-    priority: FIRST,
-    preconditions: whenSheetEditorFocused,
-  });
   const words = injector.get(LocaleService);
   words.load({ [words.getCurrentLocale()]: { powderbook: { note: title } } });
   injector.get(IMenuManagerService).mergeMenu({

@@ -20,7 +20,7 @@ import { leaveGoingSheet } from './goingSheet.js';
 import { markMoves } from './kept.js';
 import { addKeys } from './keys.js';
 import { renewMessagesAfterMoves } from './moves.js';
-import { askForNotes, markNotes } from './notes.js';
+import { addNoteToMenu, markNotes, selectedNote } from './notes.js';
 import { numberLocale } from './numberLocale.js';
 import { type OpenedWorkbook, openedWorkbook } from './opened.js';
 import { readPasting } from './paste.js';
@@ -128,13 +128,15 @@ export async function startGrid({
   const workbook = openedWorkbook(grid, container, language, writing, words.charts);
   const use = (work: (tools: Tools) => void) => () =>
     void workbook.tools().then(work, () => tell(words.format.notLoaded));
+  const note = () => workbook.notes.ask(selectedNote(grid));
   addKeys(grid, container, language, {
     formats: openFormats,
     find: use((tools) => tools.find()),
     replace: use((tools) => tools.replace()),
+    note,
   });
   copyNotes(grid);
-  askForNotes(grid, words.workbook.note.menu, workbook.notes.ask);
+  addNoteToMenu(grid, words.workbook.note.menu, note);
   closeNameListOnChoice(grid.univer, workbook.focus);
   return workbook;
 }

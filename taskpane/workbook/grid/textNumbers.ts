@@ -3,32 +3,22 @@ import type { Turned } from '../../host/host.js';
 import type { RangeReference } from '../../host/reference.js';
 import { Refusal } from '../../host/refusal.js';
 import { around } from '../../host/region.js';
-import {
-  CellValueType,
-  type ICellData,
-  InterceptorEffectEnum,
-  type IStyleData,
-  type Nullable,
-} from '../engine/core.js';
+import { CellValueType, type ICellData, type IStyleData, type Nullable } from '../engine/core.js';
 import type { FWorksheet } from '../engine/facade.js';
-import { servicesOf } from '../engine/services.js';
-import { INTERCEPTOR_POINT, SetRangeValuesCommand, SheetInterceptorService } from '../engine/sheets.js';
+import { SetRangeValuesCommand } from '../engine/sheets.js';
 import { notationOfBlock } from '../entry/blockMark.js';
 import { looksLikeNumber, numberInText } from '../entry/textNumber.js';
 import type { Writing } from '../entry/writing.js';
 import { UNFORMATTED } from './bookStyle.js';
 import type { Grid } from './boot.js';
 import { contentOf, hasFormula } from './cells.js';
+import { markCorners } from './corners.js';
 import { entryCell } from './entryCell.js';
 import { keptFormula } from './kept.js';
 import { activeCell, shownAt, workbookOf } from './place.js';
 
-/** Of the corner, in pixels. */
-const SIZE = 7;
-/** Seen on the white and on the dark ground of the cells, at 4.5:1 on either. */
-const COLOUR = '#8a6d00';
-/** After what the cell shows is settled. */
-const LAST = 1;
+/** Its colour is seen at 4.5:1 on the white and on the dark ground of the cells. */
+const CORNER = { at: 'tr', color: '#8a6d00', priority: 1 } as const;
 
 /** The text that somebody entered into a cell; what a formula answers with is none. */
 function enteredText(cell: Nullable<ICellData>): string | undefined {
@@ -40,17 +30,10 @@ function enteredText(cell: Nullable<ICellData>): string | undefined {
 
 /** Draws a small corner into each cell whose text looks like a number: no formula counts it. */
 export function markTextNumbers(grid: Grid, writing: Writing): void {
-  servicesOf(grid.univer)
-    .get(SheetInterceptorService)
-    .intercept(INTERCEPTOR_POINT.CELL_CONTENT, {
-      priority: LAST,
-      effect: InterceptorEffectEnum.Style,
-      handler: (cell, { rawData }, next) => {
-        const text = enteredText(rawData);
-        if (text === undefined || !looksLikeNumber(text, writing)) return next(cell);
-        return next({ ...rawData, ...cell, markers: { ...cell?.markers, tr: { size: SIZE, color: COLOUR } } });
-      },
-    });
+  markCorners(grid, CORNER, (cell) => {
+    const text = enteredText(cell);
+    return text !== undefined && looksLikeNumber(text, writing);
+  });
 }
 
 interface Found {

@@ -8,13 +8,15 @@ interface Props {
   /** Room for a table. */
   readonly wide?: boolean;
   readonly busy?: boolean;
+  /** A third answer. */
+  readonly other?: { readonly label: string; choose(): void };
   readonly children: ComponentChildren;
   onConfirm(): void;
   onClose(): void;
 }
 
 /** A question in the page; the safe answer has the focus, and Escape gives it. */
-export function Dialog({ title, confirm, wide, busy, children, onConfirm, onClose }: Props) {
+export function Dialog({ title, confirm, wide, busy, other, children, onConfirm, onClose }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
   const { cancel } = useWords().workbook;
@@ -29,6 +31,11 @@ export function Dialog({ title, confirm, wide, busy, children, onConfirm, onClos
       <h2 id={id}>{title}</h2>
       {children}
       <form method="dialog" class="workbook-dialog-answers">
+        {other && (
+          <button type="submit" onClick={other.choose}>
+            {other.label}
+          </button>
+        )}
         <button type="submit">{cancel}</button>
         <button type="submit" class="workbook-strong" disabled={busy} onClick={onConfirm}>
           {confirm}

@@ -65,7 +65,7 @@ export function Shell({ store, actions, texts, onPlaces }: Props) {
                 tell={(message) => store.tell(message)}
               />
             )}
-            {state.workbook && <Notes workbook={state.workbook} store={store} />}
+            {state.workbook && <Notes workbook={state.workbook} />}
             <StatusBar workbook={state.workbook} language={navigator.language} />
           </section>
           <section class="workbook-side" aria-label={words.parts.functions}>

@@ -1,4 +1,5 @@
 import { tokenize } from '@borgar/fx/xlsx';
+import { fixed } from '../../host/a1.js';
 import { rectangleOf } from './readPlaces.js';
 
 const CONSTANT = new Set<string>(['number', 'string', 'bool']);
@@ -23,8 +24,7 @@ export function meaningOf(written: string): Meaning | undefined {
 export const quotedSheet = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
 
 /** A place on a sheet as a name writes it, which stays where it is. */
-export const placeOnSheet = (sheet: string, range: string): string =>
-  `${quotedSheet(sheet)}!${range.replaceAll('$', '').replace(/[A-Z]+|\d+/gi, '$$$&')}`;
+export const placeOnSheet = (sheet: string, range: string): string => `${quotedSheet(sheet)}!${fixed(range)}`;
 
 /** The sheet before the mark in `'Plan 1'!A1` or `Plan!dose`. */
 const sheetBefore = (reference: string): string | undefined => {

@@ -1,18 +1,18 @@
-import { pixelsAcross, scaleFor, turnedFor, USUAL_FONT } from '../../../src/sheets/paper.js';
+import { pixelsAcross, scaleFor, turnedFor, USUAL_FONT, USUAL_WIDTH } from '../../../src/sheets/paper.js';
 import { columnLetters } from '../../host/a1.js';
 import type { BookCell, BookSheet } from './book.js';
 import type { PageSetup } from './pageSetup.js';
 import { OUR_MARGINS } from './starterPage.js';
 
-/** Characters of a column of which nothing is said. */
-const USUAL_WIDTH = 8.43;
+/** A sheet of which it is said how it is printed. */
+export type PagedSheet = BookSheet & { readonly page: PageSetup };
 
 const isFilled = (cell: BookCell | undefined): cell is BookCell =>
   cell !== undefined &&
   (cell.value !== undefined || cell.error !== undefined || cell.formula !== undefined || cell.look?.fill !== undefined);
 
 /** The print of a sheet of which no file has said anything: one page wide as far as its letters stay legible. */
-export function ownPage({ rows, widths, headerRows, labelColumns = 0, hiddenColumns = [] }: BookSheet): PageSetup {
+function ownPage({ rows, widths, headerRows, labelColumns = 0, hiddenColumns = [] }: BookSheet): PageSetup {
   let used = 0;
   let font = USUAL_FONT;
   for (const row of rows) {
@@ -35,3 +35,6 @@ export function ownPage({ rows, widths, headerRows, labelColumns = 0, hiddenColu
     ...(labelColumns > 0 ? { columns: `A:${columnLetters(labelColumns - 1)}` } : {}),
   };
 }
+
+/** A sheet as it is printed: as the file has it that it comes from, or legible. */
+export const paged = (sheet: BookSheet): PagedSheet => ({ ...sheet, page: sheet.page ?? ownPage(sheet) });

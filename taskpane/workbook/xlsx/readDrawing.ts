@@ -1,3 +1,4 @@
+import { pixelsAcross, USUAL_WIDTH } from '../../../src/sheets/paper.js';
 import type { SheetChart } from '../../../src/sheets/sheet.js';
 import { a1 } from '../../host/a1.js';
 import type { BookSheet } from './book.js';
@@ -9,10 +10,10 @@ import { chartPart } from './writeChart.js';
 import { PIXEL } from './writeDrawing.js';
 
 const MOST_CHARTS = 50;
-/** In the small unit of drawings: a point, a character, and the room beside the characters. */
-const [POINT, CHARACTER, ROOM] = [12_700, 66_675, 47_625];
-/** Of columns in characters, of rows in points. */
-const [USUAL_WIDTH, USUAL_HEIGHT] = [8.43, 15];
+/** A point in the small unit of drawings. */
+const POINT = 12_700;
+/** Of rows, in points. */
+const USUAL_HEIGHT = 15;
 
 const number = (element: XmlElement | undefined, name: string) => whole(childOf(element, name)?.textContent ?? '') ?? 0;
 
@@ -59,7 +60,7 @@ function placeOf(
         covered(
           size('cx') + number(from, 'colOff'),
           left,
-          (column) => (widths[column] ?? USUAL_WIDTH) * CHARACTER + ROOM,
+          (column) => pixelsAcross(widths[column] ?? USUAL_WIDTH) * PIXEL,
         ),
         covered(size('cy') + number(from, 'rowOff'), top, (row) => (heights[row] ?? USUAL_HEIGHT) * POINT),
       ];

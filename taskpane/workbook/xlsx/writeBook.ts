@@ -1,5 +1,6 @@
 import { strToU8, zipSync } from 'fflate';
 import { type Book, shownSheetOf } from './book.js';
+import { paged } from './ownPage.js';
 import { rangesIn } from './plainFormula.js';
 import { drawingParts, drawingTypes } from './writeDrawing.js';
 import { type Offer, offerParts } from './writeOffer.js';
@@ -19,13 +20,14 @@ export function writeBook(book: Book, offer?: Offer): Uint8Array {
   const styles = new WrittenStyles();
   const ranges = rangesIn(book);
   const shown = shownSheetOf(book);
-  const sheets = book.sheets.map((sheet, place) => sheetPart(sheet, { styles, ranges }, place === shown));
+  const all = book.sheets.map(paged);
+  const sheets = all.map((sheet, place) => sheetPart(sheet, { styles, ranges }, place === shown));
   const drawings = drawingParts(book.sheets);
   const parts: Record<string, string> = {
     '[Content_Types].xml': contentTypes(sheets.length, offer !== undefined, drawingTypes(drawings)),
     '_rels/.rels': relations(offer !== undefined),
     'docProps/app.xml': APPLICATION,
-    'xl/workbook.xml': workbookPart(book),
+    'xl/workbook.xml': workbookPart({ ...book, sheets: all }),
     'xl/_rels/workbook.xml.rels': workbookRelations(sheets.length),
     'xl/metadata.xml': METADATA,
     'xl/styles.xml': styles.xml(),

@@ -3,11 +3,10 @@ import type { BookSheet } from './book.js';
 import { rectangleOf } from './readPlaces.js';
 import { CHART, chartPart, DRAWING } from './writeChart.js';
 import { COMMENTS_TYPE, noteParts, VML_TYPE } from './writeNotes.js';
-import { OFFICE, related } from './writeParts.js';
+import { RELATIONSHIPS, related } from './writeParts.js';
 import { element, part } from './writeXml.js';
 
 const SPREADSHEET_DRAWING = 'http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing';
-const RELATIONSHIPS = `${OFFICE}/relationships`;
 
 /** Of the small unit of drawings in a pixel. */
 export const PIXEL = 9525;

@@ -1,10 +1,8 @@
 import { a1 } from '../../host/a1.js';
 import type { BookSheet } from './book.js';
-import { OFFICE } from './writeParts.js';
+import { MAIN, RELATIONSHIPS } from './writeParts.js';
 import { element, escapedText, part } from './writeXml.js';
 
-const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
-const RELATIONSHIPS = `${OFFICE}/relationships`;
 /** Of what a sheet shows beside its cells, ECMA-376, part 4, 19.1: notes are boxes in that older form. */
 const [VML, OLDER, SHEETS] = [
   'urn:schemas-microsoft-com:vml',

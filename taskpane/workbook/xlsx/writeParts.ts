@@ -1,14 +1,15 @@
 import { type Book, shownSheetOf } from './book.js';
 import { placeOnSheet } from './names.js';
-import { ownPage } from './ownPage.js';
+import type { PagedSheet } from './ownPage.js';
 import { printedInFile } from './printed.js';
 import { namesInFile } from './writeNames.js';
 import { OFFER_RELATION, OFFER_TYPES } from './writeOffer.js';
 import { element, escaped, part } from './writeXml.js';
 
 const PACKAGE = 'http://schemas.openxmlformats.org/package/2006';
-const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
-export const OFFICE = 'http://schemas.openxmlformats.org/officeDocument/2006';
+export const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
+const OFFICE = 'http://schemas.openxmlformats.org/officeDocument/2006';
+export const RELATIONSHIPS = `${OFFICE}/relationships`;
 const SPREADSHEET = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
 const DYNAMIC = 'http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray';
 
@@ -50,16 +51,16 @@ export function related(list: readonly (readonly [type: string, target: string])
 
 export const relations = (offered: boolean): string =>
   related([
-    [`${OFFICE}/relationships/officeDocument`, 'xl/workbook.xml'],
-    [`${OFFICE}/relationships/extended-properties`, 'docProps/app.xml'],
+    [`${RELATIONSHIPS}/officeDocument`, 'xl/workbook.xml'],
+    [`${RELATIONSHIPS}/extended-properties`, 'docProps/app.xml'],
     ...(offered ? [[OFFER_RELATION, 'xl/webextensions/taskpanes.xml'] as const] : []),
   ]);
 
 export const workbookRelations = (sheets: number): string =>
   related([
-    ...numbers(sheets).map((n) => [`${OFFICE}/relationships/worksheet`, `worksheets/sheet${n}.xml`] as const),
-    [`${OFFICE}/relationships/styles`, 'styles.xml'],
-    [`${OFFICE}/relationships/sheetMetadata`, 'metadata.xml'],
+    ...numbers(sheets).map((n) => [`${RELATIONSHIPS}/worksheet`, `worksheets/sheet${n}.xml`] as const),
+    [`${RELATIONSHIPS}/styles`, 'styles.xml'],
+    [`${RELATIONSHIPS}/sheetMetadata`, 'metadata.xml'],
   ]);
 
 /** Other programs keep the cached texts of formulas they do not know only in files of this application. */
@@ -113,10 +114,10 @@ export const METADATA: string = part(
 const FILTERED = '_xlnm._FilterDatabase';
 
 /** The list of sheets and the names that are defined on them, the rows that repeat in print among them. */
-export function workbookPart(book: Book): string {
+export function workbookPart(book: Omit<Book, 'sheets'> & { readonly sheets: readonly PagedSheet[] }): string {
   const { sheets } = book;
   const printed = sheets.flatMap((sheet, localSheetId) =>
-    printedInFile(sheet.name, sheet.page ?? ownPage(sheet)).map(([name, places]) =>
+    printedInFile(sheet.name, sheet.page).map(([name, places]) =>
       element('definedName', { name, localSheetId }, escaped(places)),
     ),
   );
@@ -129,7 +130,7 @@ export function workbookPart(book: Book): string {
   return part(
     element(
       'workbook',
-      { xmlns: MAIN, 'xmlns:r': `${OFFICE}/relationships` },
+      { xmlns: MAIN, 'xmlns:r': `${RELATIONSHIPS}` },
       element('bookViews', {}, element('workbookView', { activeTab: shownSheetOf(book) })),
       element(
         'sheets',

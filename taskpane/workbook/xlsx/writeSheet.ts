@@ -1,19 +1,17 @@
 import { a1 } from '../../host/a1.js';
 import type { BookCell, BookSheet } from './book.js';
 import type { Ranges } from './formulaNodes.js';
-import { ownPage } from './ownPage.js';
+import type { PagedSheet } from './ownPage.js';
 import { asOlder, withoutPick } from './plainFormula.js';
 import { widthInFile } from './width.js';
 import { filterPart } from './writeFilter.js';
 import { formulaInFile } from './writeFormula.js';
 import { notesOf } from './writeNotes.js';
 import { pageParts } from './writePage.js';
-import { OFFICE } from './writeParts.js';
+import { MAIN, RELATIONSHIPS } from './writeParts.js';
 import { rulesOf } from './writeRules.js';
 import { colour, type WrittenStyles } from './writeStyles.js';
 import { element, escaped, escapedText, part } from './writeXml.js';
-
-const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 
 const textOf = (text: string, space = /^\s|\s$|\n/.test(text)) =>
   element('t', { 'xml:space': space ? 'preserve' : undefined }, escapedText(text));
@@ -118,16 +116,15 @@ function columnsOf({ widths, hiddenColumns = [] }: BookSheet): string[] {
 }
 
 /** One sheet of a workbook: cells, widths, rules and print. */
-export function sheetPart(sheet: BookSheet, written: Written, shown: boolean): string {
-  const { tab, filter, charts = [] } = sheet;
+export function sheetPart(sheet: PagedSheet, written: Written, shown: boolean): string {
+  const { tab, filter, page, charts = [] } = sheet;
   const drawn = charts.length > 0;
   const noted = notesOf(sheet).length > 0;
   const columns = columnsOf(sheet);
-  const page = sheet.page ?? ownPage(sheet);
   return part(
     element(
       'worksheet',
-      { xmlns: MAIN, 'xmlns:r': drawn || noted ? `${OFFICE}/relationships` : undefined },
+      { xmlns: MAIN, 'xmlns:r': drawn || noted ? RELATIONSHIPS : undefined },
       element(
         'sheetPr',
         { filterMode: filter?.hidden?.length ? 1 : undefined },

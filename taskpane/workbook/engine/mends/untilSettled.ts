@@ -20,8 +20,10 @@ interface Runtime extends IFormulaRuntimeService {
 }
 
 interface Calculator {
-  _apply(again?: boolean): Promise<{ readonly runtimeFeatureRange: Record<string, Sheets<IRange[]>> } | undefined>;
+  _apply(again?: boolean): Promise<{ readonly runtimeFeatureRange: object } | undefined>;
   _executeStep(): Promise<boolean | undefined>;
+  /** The second names what features such as rules of validation have changed. */
+  _getArrayFormulaDirtyRangeAndExcludedRange(answers: object, features: object): { readonly dirtyRanges: IUnitRange[] };
 }
 
 /** Whatever else a calculation was asked to do is done in its first pass. */
@@ -100,20 +102,24 @@ export function calculateUntilSettled(univer: Univer): void {
     let first = true;
 
     /** Takes an answer back that an earlier pass gave; the new one may fill less. */
-    function takeBack({ unitId, sheetId, row, column }: Place, { range }: Answer) {
+    function takeBack(place: Place): Answer | undefined {
+      const { unitId, sheetId, row, column } = place;
+      runtime._runtimeClearArrayFormulaCellData[unitId]?.[sheetId]?.realDeleteValue(row, column);
+      const earlier = answerAt(place, ranges(), cells());
+      if (!earlier) return undefined;
+      const { startRow, endRow, startColumn, endColumn } = earlier.range;
       const matrix = cells()[unitId]?.[sheetId];
-      for (let r = range.startRow; r <= range.endRow; r++)
-        for (let c = range.startColumn; c <= range.endColumn; c++) matrix?.realDeleteValue(r, c);
+      for (let r = startRow; r <= endRow; r++)
+        for (let c = startColumn; c <= endColumn; c++) matrix?.realDeleteValue(r, c);
       delete ranges()[unitId]?.[sheetId]?.[row]?.[column];
+      return earlier;
     }
 
     runtime.setRuntimeData = (value: Value) => {
       const { currentUnitId: unitId, currentSubUnitId: sheetId, currentRow: row, currentColumn: column } = runtime;
       const place = { unitId, sheetId, row, column };
       const key = `${unitId} ${sheetId} ${row} ${column}`;
-      const earlier = first ? undefined : answerAt(place, ranges(), cells());
-      if (earlier) takeBack(place, earlier);
-      runtime._runtimeClearArrayFormulaCellData[unitId]?.[sheetId]?.realDeleteValue(row, column);
+      const earlier = first ? undefined : takeBack(place);
       setRuntimeData(circular.has(key) ? ErrorValueObject.create(ErrorType.CYCLE) : value);
       const now = answerAt(place, ranges(), cells());
       if (!now && !earlier) return;
@@ -138,7 +144,7 @@ export function calculateUntilSettled(univer: Univer): void {
       first = true;
       const done = await calculator._apply();
       if (!done) return undefined;
-      let others = rangesOf(done.runtimeFeatureRange);
+      let others = calculator._getArrayFormulaDirtyRangeAndExcludedRange({}, done.runtimeFeatureRange).dirtyRanges;
       first = false;
       for (let pass = 0; changed.size > 0 || others.length > 0; pass++) {
         if (pass > spilled.size) for (const key of changed.keys()) circular.add(key);
@@ -153,13 +159,3 @@ export function calculateUntilSettled(univer: Univer): void {
     };
   });
 }
-
-/** What features such as rules of validation have changed. */
-const rangesOf = (features: Record<string, Sheets<IRange[]>>): IUnitRange[] =>
-  Object.values(features).flatMap((units) =>
-    Object.entries(units).flatMap(([unitId, sheets]) =>
-      Object.entries(sheets ?? {}).flatMap(([sheetId, ranges]) =>
-        (ranges ?? []).map((range) => ({ unitId, sheetId, range })),
-      ),
-    ),
-  );
