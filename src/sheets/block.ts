@@ -5,10 +5,13 @@ import type { Block, Given } from './list.js';
 import { stateOf } from './listState.js';
 import { SOURCE_HELP, SOURCE_TITLE } from './provenance.js';
 import type { SheetCell } from './sheet.js';
-import { quotedText } from './verdict.js';
+import { quotedText, type Step, steps } from './verdict.js';
 
 /** Where a list’s own columns stand. */
-export const STATE = 0;
+const STATE = 0;
+
+/** What ends the name of a column’s place from its title on, one row higher than the place itself. */
+export const ABOVE = '.above';
 
 export const placesOf =
   ({ name }: Pick<Block, 'name'>, at: At) =>
@@ -33,21 +36,30 @@ export const ofCounted = (block: Pick<Block, 'name'>, at: At, formula: string): 
 const calculatedOf = (counted: string, unit: string, formula: string): string =>
   `=IF(ISTEXT(${counted}),${quotedText(unit)},IF(${counted},${formula},""))`;
 
-function marksOf({ name, given, calculated, room, beside }: Block): Readonly<Record<string, Mark>> {
-  const column = (index: number): Mark => ({ column: index, rows: room + 2 });
-  const keys = [
-    'state',
-    ...given.map(({ key }) => key),
-    'source',
-    ...calculated.map(({ key }) => key),
-    'counted',
-    'examples',
-  ];
-  return {
-    ...Object.fromEntries(keys.map((key, index): [string, Mark] => [`${name}.${key}`, column(index)])),
-    ...beside?.marks(keys.length + 1),
-  };
-}
+const keysOf = ({ given, calculated }: Block): readonly string[] => [
+  'state',
+  ...given.map(({ key }) => key),
+  'source',
+  ...calculated.map(({ key }) => key),
+  'counted',
+  'examples',
+];
+
+/** The rows that are filled in, under the names of their columns. */
+export const rowsOf = (block: Block): Readonly<Record<string, Mark>> =>
+  Object.fromEntries(
+    keysOf(block).flatMap((key, column): [string, Mark][] =>
+      [...block.given, ...block.calculated].some((one) => one.key === key) ? [[key, { column, rows: block.room }]] : [],
+    ),
+  );
+
+const marksOf = (block: Block, ending: string): Readonly<Record<string, Mark>> =>
+  Object.fromEntries(
+    keysOf(block).map((key, index): [string, Mark] => [
+      `${block.name}.${key}${ending}`,
+      { column: index, rows: block.room + 2 },
+    ]),
+  );
 
 function anchorCells(block: Block, at: At): readonly SheetCell[] {
   const column = placesOf(block, at);
@@ -109,12 +121,15 @@ const judgedOf = ({ room, given, calculated }: Block) => ({
 export function blockLines(block: Block): readonly Line[] {
   const width = block.given.length + 1;
   return [
-    { cells: () => titlesOf(block) },
-    { marks: marksOf(block), cells: (at) => anchorCells(block, at) },
+    { marks: marksOf(block, ABOVE), cells: () => titlesOf(block) },
+    {
+      marks: { ...marksOf(block, ''), ...block.beside?.marks(keysOf(block).length + 1) },
+      cells: (at) => anchorCells(block, at),
+    },
     ...Array.from(
       { length: block.room },
       (_, row): Line => ({
-        ...(row === 0 ? judgedOf(block) : {}),
+        ...(row === 0 && !block.isLong ? judgedOf(block) : {}),
         cells: () => rowCells(block, row),
       }),
     ),
@@ -126,13 +141,23 @@ export function blockLines(block: Block): readonly Line[] {
 export const countOf = (block: Block, at: At): string => `SUM(${placesOf(block, at)('counted')})`;
 export const refusedOf = (block: Block, at: At): string => `COUNTIF(${placesOf(block, at)('state')},"refused*")`;
 
-/** The first row that is not sound, that there is none, or what is odd: as a judgement. */
-export function judgementOf(block: Block, at: At, strict = true): string {
-  const state = placesOf(block, at)('state');
+const NOTHING_BELOW = 1;
+
+/** What is said of a cell so many rows below a list’s row of units. */
+export const namedIn = (range: string, row: number, words: string): string =>
+  `"refused: "&ADDRESS(MIN(ROW(${range}))+${row},MIN(COLUMN(${range})),4)&${quotedText(` ${words}`)}`;
+
+/** That a list must have rows. */
+export const mustHaveRows = (block: Block, at: At): Step => {
   const names = placesOf(block, at)((block.given[0] as Given).key);
-  const named = (range: string, row: number, words: string) =>
-    `"refused: "&ADDRESS(MIN(ROW(${range}))+${row},MIN(COLUMN(${range})),4)&${quotedText(` ${words}`)}`;
+  const words = namedIn(names, NOTHING_BELOW, `is empty: no ${block.what} is complete.`);
+  return (rest) => `IF(${countOf(block, at)}=0,${words},${rest})`;
+};
+
+/** The first row that is not sound, what else is refused, or what is odd: as a judgement. */
+export function judgementOf(block: Block, at: At, further: readonly Step[] = [mustHaveRows(block, at)]): string {
+  const state = placesOf(block, at)('state');
   const firstOf = (look: string, rest: string) => `IFERROR(INDEX(${state},MATCH("${look}*",${state},0)),${rest})`;
-  const none = `IF(${countOf(block, at)}=0,${named(names, 1, `is empty: no ${block.what} is complete.`)},${firstOf('unusual', '"sound"')})`;
-  return `IF(ISERROR(INDEX(${state},1)),${named(state, 0, 'is blocked: empty the cells below it.')},${strict ? firstOf('refused', none) : none})`;
+  const blocked = namedIn(state, 0, 'is blocked: empty the cells below it.');
+  return `IF(ISERROR(INDEX(${state},1)),${blocked},${firstOf('refused', steps(further, firstOf('unusual', '"sound"')))})`;
 }

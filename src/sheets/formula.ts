@@ -11,12 +11,6 @@ export const columnOf = (answer: string, column: number): string => `INDEX(${ans
 export const inEachRow = (answer: string, rows: number): string =>
   `IF({${Array.from({ length: rows }, () => 1).join(';')}},${answer})`;
 
-/**
- * The verdict on each of a range’s figures by the declared input that it feeds; nothing where a cell is blank. Asked by
- * its length, since some programs take 0 for a blank in a comparison with nothing.
- */
-export const judgement = (cells: string, { id }: { readonly id: string }, label: string): string =>
-  `=IF(LEN(${cells})=0,"",${call('RANGECHECK', [`"${id}"`, `"${label}"`, cells])})`;
-
-/** How many figures of a range are not usual, in one call. `judged` answers with a verdict for each. */
-export const remarksIn = (judged: string): string => `=SUMPRODUCT(--(LEFT(${judged},5)<>"usual"))`;
+/** The figures of a column, where the columns beside it have some, too: one below the other, without gaps. */
+export const figuresIn = (range: string, beside: readonly string[] = []): string =>
+  `FILTER(${range},${[range, ...beside].map((one) => `ISNUMBER(${one})`).join('*')})`;

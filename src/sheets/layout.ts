@@ -111,7 +111,9 @@ export function layOut({ charts, ...sheet }: Plain, lines: readonly Line[]): Sta
     names,
     conditions: [
       ...conditionsOf(judged),
-      ...conditionsOf(answers.map(([row, { column, by }]) => [row, { cells: { column }, by: { column: by } }])),
+      ...conditionsOf(
+        answers.map(([row, { column, by, down = 0 }]) => [row, { cells: { column }, by: { column: by, down } }]),
+      ),
       ...lines.flatMap(({ named }, row) => (named ? conditionsOfList(row, named) : [])),
     ],
     charts: charts?.(at) ?? [],

@@ -33,6 +33,8 @@ export interface Block {
   /** What a row is, as “offer”. */
   readonly what: string;
   readonly room: number;
+  /** Its rows are so many that to colour each of its cells by what is said of it would take seconds. */
+  readonly isLong?: true;
   readonly given: readonly Given[];
   readonly calculated: readonly Calculated[];
   readonly examples: readonly Readonly<Record<string, number | string | undefined>>[];

@@ -6,6 +6,8 @@ import { addressOf, quotedText } from './verdict.js';
 export interface Answered {
   readonly column: number;
   readonly by: number;
+  /** How many rows further down. */
+  readonly down?: number;
   /** Judgements of whole lists that it rests on besides. */
   readonly also?: readonly string[];
 }
@@ -116,13 +118,14 @@ export function madeSound(
   judgements: Judgements,
   at: (name: string) => string,
 ): void {
-  for (const [row, { column, by, also = [] }] of answers) {
+  for (const [row, { column, by, down = 0, also = [] }] of answers) {
     const line = rows[row] as SheetCell[];
     const cell = line[column] as SheetCell;
     const formula = cell.formula as string;
     const ranges = [...also.map(at), ...restsOn(rows, judgements, formula).map(rangeText)];
-    const judge = placeAt({ row, column: by });
-    line[by] = { ...line[by], formula: soundnessOf(formula, ranges), style: 'note' };
+    const judge = placeAt({ row: row + down, column: by });
+    const judging = rows[row + down] as SheetCell[];
+    judging[by] = { ...judging[by], formula: soundnessOf(formula, ranges), style: 'note' };
     line[column] = { ...cell, formula: `=IF(LEFT(${judge},7)="refused","see "&${namedIn(judge)},${formula.slice(1)})` };
   }
 }

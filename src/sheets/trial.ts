@@ -1,25 +1,30 @@
 import { CAUTIONS } from '../cautions.js';
+import { blockLines, rowsOf } from './block.js';
 import { text } from './cells.js';
 import { columnTitles, widthsOf } from './columns.js';
-import { caution, gap, heading, type Line, layOut, note, picture } from './layout.js';
+import { caution, gap, heading, type Line, layOut, markedFirst, note, picture } from './layout.js';
 import { opening } from './opening.js';
 import { trialCharts } from './trial/charts.js';
 import { feedLines } from './trial/feedLines.js';
 import { fitLines, runLines } from './trial/fitLines.js';
 import { columns } from './trial/lines.js';
-import { logLines } from './trial/logLines.js';
+import { logList } from './trial/logList.js';
 import { bestFeedLines } from './trial/planOfTrial.js';
 import { repeatLines } from './trial/repeatLines.js';
 import { answerLines, verdictLines } from './trial/verdictLines.js';
 
+const THE_LOGS = 'The logs';
+
 const whereToPaste: Line = {
   cells: (at) => [
     text(
-      `Paste the logs into ${at('oldHours')} and the columns beside it; the calculations read all rows down to its end.`,
+      `Paste the logs from ${at('log.first')} on, below “${THE_LOGS}”: room for ${logList.room} readings of each run.`,
       'note',
     ),
   ],
 };
+
+const [logTitles, logUnits, ...logRows] = blockLines(logList) as [Line, Line, ...Line[]];
 
 /** Two run logs side by side, with a verdict, and feed trials to the body feed of least cost. */
 export const trial = layOut(
@@ -58,7 +63,13 @@ export const trial = layOut(
     caution(CAUTIONS.dust),
     gap,
     ...picture('logs.picture'),
-    heading('The logs'),
-    ...logLines,
+    heading(THE_LOGS),
+    note('These two are calculated by the functions’ own physics, with noise on every reading.'),
+    note(
+      'One reading of each run in a row, in any order of the runs; blank rows are passed over. Rows may be put in and taken out anywhere; they take a reading of both runs with them.',
+    ),
+    logTitles,
+    logUnits,
+    ...markedFirst(logRows, { 'log.first': { column: 1 }, ...rowsOf(logList) }),
   ],
 );

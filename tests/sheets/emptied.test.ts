@@ -11,29 +11,25 @@ afterEach(() => book?.dispose());
 
 const ERROR = /^#[A-Z/0]+[!?A]?$/;
 
-// The answers of the trial log do not rest on judgements yet.
-describe.each(starterSheets.filter(({ key }) => key !== 'trial'))(
-  'the starter sheet $name without the example’s figures',
-  (starter) => {
-    it('names in each answer what is missing, and shows no error above the calculations', async () => {
-      const sheet = emptied(shortened(starter, 12));
-      book = await calculateStarter(sheet);
-      const answers = answersOf(sheet);
-      expect(answers.length).toBeGreaterThan(3);
-      for (const answer of answers) {
-        const shown = String(book.at(answer).value);
-        expect(shown, answer).toMatch(/^see [A-Z]+\d+$/);
-        const named = placeOf(shown.slice(4));
-        expect(sheet.rows[named.row]?.[named.column]?.style, shown).toBe('input');
-      }
-      const last = Math.max(...answers.map((answer) => placeOf(answer).row));
-      const errors = sheet.rows
-        .slice(0, last + 1)
-        .flatMap((row, r) =>
-          row.flatMap((_, c) => (ERROR.test(String(book.at(address(r, c)).value ?? '')) ? [address(r, c)] : [])),
-        );
-      expect(errors).toEqual([]);
-      expect(String(book.at('A2').value)).toBe('No input is the example’s.');
-    });
-  },
-);
+describe.each(starterSheets)('the starter sheet $name without the example’s figures', (starter) => {
+  it('names in each answer what is missing, and shows no error above the calculations', async () => {
+    const sheet = emptied(shortened(starter, 12));
+    book = await calculateStarter(sheet);
+    const answers = answersOf(sheet);
+    expect(answers.length).toBeGreaterThan(3);
+    for (const answer of answers) {
+      const shown = String(book.at(answer).value);
+      expect(shown, answer).toMatch(/^see [A-Z]+\d+$/);
+      const named = placeOf(shown.slice(4));
+      expect(sheet.rows[named.row]?.[named.column]?.style, shown).toBe('input');
+    }
+    const last = Math.max(...answers.map((answer) => placeOf(answer).row));
+    const errors = sheet.rows
+      .slice(0, last + 1)
+      .flatMap((row, r) =>
+        row.flatMap((_, c) => (ERROR.test(String(book.at(address(r, c)).value ?? '')) ? [address(r, c)] : [])),
+      );
+    expect(errors).toEqual([]);
+    expect(String(book.at('A2').value)).toBe('No input is the example’s.');
+  });
+});

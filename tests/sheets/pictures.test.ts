@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { starterSheets } from '../../src/sheets/index.js';
+import { logList } from '../../src/sheets/trial/logList.js';
 import { cellsOf, placeOf, type Shown, shown } from './shown.js';
 
 describe.each(starterSheets)('the starter sheet $name', (starter) => {
@@ -76,11 +77,16 @@ describe.each(starterSheets)('the starter sheet $name', (starter) => {
 
   it('has every figure that is to be filled in coloured where it is not usual', () => {
     const coloured = new Set(conditions.flatMap(({ range }) => cellsOf(range).flat()));
+    // Readings of a log are too many: their state names them, in their row and above.
+    const readings = new Set(
+      logList.given.flatMap(({ key }) => (starter.names[key] ? cellsOf(starter.names[key]).flat() : [])),
+    );
     const left: string[] = [];
     rows.forEach((row, r) => {
       row.forEach(({ style, validation }, c) => {
         const place = `${String.fromCharCode(65 + c)}${r + 1}`;
-        if (style === 'input' && validation && !coloured.has(place)) left.push(`${place}: ${validation.message}`);
+        if (style === 'input' && validation && !coloured.has(place) && !readings.has(place))
+          left.push(`${place}: ${validation.message}`);
       });
     });
     expect(left).toEqual([]);

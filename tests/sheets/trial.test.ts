@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { compareRuns } from '../../src/cake/compareRuns.js';
+import { fitClarity } from '../../src/cake/fitClarity.js';
 import { fitFeed } from '../../src/cake/fitFeed.js';
 import { fitRun } from '../../src/cake/fitRun.js';
 import { riseRate } from '../../src/cake/riseRate.js';
@@ -7,17 +8,18 @@ import { bestFeed } from '../../src/plan/bestFeed.js';
 import { PLAN } from '../../src/plan/table.js';
 import { STATED } from '../../src/sheets/scenario.js';
 import { FEED_TRIALS, NEW_LOG, OLD_LOG, REPEATED_RUNS } from '../../src/sheets/trial/logs.js';
+import { HAZE_LIMIT } from '../../src/sheets/trial/trialCase.js';
 import { trial } from '../../src/sheets/trial.js';
 import { figureOf, planOf, reportOf } from './library.js';
 import { type Shown, shown } from './shown.js';
-import { feedTrials, loggedRun, NOISE, repeatedRuns, trueRise, trueSolids } from './trialRuns.js';
+import { feedTrials, loggedRun, NOISE, repeatedRuns, TRUE_HAZE, trueRise, trueSolids } from './trialRuns.js';
 
 const LOGS = [OLD_LOG, NEW_LOG] as const;
 const column = (rows: readonly (readonly number[])[], index: number) => rows.map((row) => row[index] as number);
 
 let sheet: Shown;
 beforeAll(async () => {
-  sheet = await shown(trial);
+  sheet = await shown({ ...trial, conditions: [] });
 });
 afterAll(() => sheet.dispose());
 
@@ -104,6 +106,24 @@ describe('the trial log', () => {
     expect(line[last + 1] ?? '').toBe('');
   });
 
+  it('takes the least body feed for clarity, on the safe side, from the outlet hazes of the trials', () => {
+    const report = reportOf(fitClarity, {
+      doses: column(FEED_TRIALS, 0),
+      hazes: column(FEED_TRIALS, 3),
+      limit: HAZE_LIMIT,
+    });
+    const safe = report['Least body feed, on the safe side g/hL'] as number;
+    const truth = Math.log(TRUE_HAZE.none / HAZE_LIMIT) / TRUE_HAZE.fall;
+    expect(safe).toBeGreaterThan(truth - 1);
+    expect(safe).toBeLessThan(truth + 6);
+    expect(sheet.named('trialLeastFeed')).toBeCloseTo(safe, 9);
+    for (const run of [1, 2])
+      expect(sheet.beside(PLAN.leastFeed.label, { under: 'Plan with the fitted figures', column: run })).toBeCloseTo(
+        safe,
+        9,
+      );
+  });
+
   it('judges the difference of both logs against what their readings leave open', () => {
     const [old, other] = [fitOf(0), fitOf(1)];
     const difference = (other['Rise bar/h'] as number) - (old['Rise bar/h'] as number);
@@ -145,7 +165,10 @@ describe('the trial log', () => {
 
   it('leads to the body feed of least cost of both plans', () => {
     const from = trial.rows.findIndex(([cell]) => cell?.text === 'Plan with the fitted figures') + 3;
-    const labels = STATED.map((key) => PLAN[key]).filter(({ group }) => group !== 'year');
+    const stated = new Set<string>([...STATED, 'leastFeed']);
+    const labels = Object.entries(PLAN).flatMap(([key, label]) =>
+      stated.has(key) && label.group !== 'year' ? [label] : [],
+    );
     for (const [run, letter] of ['B', 'C'].entries()) {
       const rows = sheet.range(`A${from}:A${from + labels.length - 1}`).flat() as string[];
       expect(rows).toEqual(labels.map(({ label }) => label));

@@ -8,9 +8,9 @@ import { figureOf } from './library.js';
 
 const rounded = (value: number, digits: number) => Number(value.toFixed(digits));
 
-/** Width of the noise on a pressure reading, bar, on a trial’s rise and from run to run, as shares: each reaches half of it each way. */
-export const NOISE = { bar: 0.1, rise: 0.02, run: 0.2 } as const;
-const SEEDS = { logs: [11, 12], trials: 13, repeated: 14 } as const;
+/** Width of the noise on a pressure reading, bar, on a trial’s rise, from run to run and on a haze, as shares: each reaches half of it each way. */
+export const NOISE = { bar: 0.1, rise: 0.02, run: 0.2, haze: 0.06 } as const;
+const SEEDS = { logs: [11, 12], trials: 13, repeated: 14, hazes: 15 } as const;
 /** The runs after the two that were logged, in the order of TRIALPLAN. */
 const TURNS = [1, 0, 0, 1, 1, 0] as const;
 const MINUTES = 15;
@@ -60,12 +60,17 @@ export function loggedRun(run: 0 | 1): number[][] {
   });
 }
 
-/** The feed trials as they would have been noted: body feed as bought, rise in bar/h, hours of the reading. */
+/** Outlet haze of the invented beer, EBC: at no body feed, and what each g/hL takes off its logarithm. */
+export const TRUE_HAZE = { none: 1.16, fall: 0.008 } as const;
+
+/** The feed trials as they would have been noted: body feed as bought, rise in bar/h, hours of the reading, outlet haze in EBC. */
 export function feedTrials(): number[][] {
   const next = triangular(SEEDS.trials);
+  const hazes = triangular(SEEDS.hazes);
   return TRIAL_FEEDS.map((feed) => {
     const rise = figureOf(feedRise, { ...filter, ...permeabilities, dose: dryFeed(feed) });
-    return [feed, rounded(rise * (1 + NOISE.rise * (next() - 0.5)), 4), TRIAL_HOURS];
+    const haze = TRUE_HAZE.none * Math.exp(-TRUE_HAZE.fall * feed) * (1 + NOISE.haze * (hazes() - 0.5));
+    return [feed, rounded(rise * (1 + NOISE.rise * (next() - 0.5)), 4), TRIAL_HOURS, rounded(haze, 2)];
   });
 }
 

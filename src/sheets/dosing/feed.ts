@@ -17,7 +17,7 @@ export const feedLines: readonly Line[] = [
   input('flow', bodyFeed, 'flow', nowOf('flow'), { label: 'Beer flow' }),
   input('feed', bodyFeed, 'dose', nowOf('bodyFeed'), { label: 'Present body feed', digits: 1 }),
   input(['', 'credit'], feedAfterSwap, 'credit', 0.6, { label: 'Share of it that works as a filter aid' }),
-  input(['', 'leastFeed'], feedAfterSwap, 'least', 50, { digits: 1 }),
+  input(['', 'leastFeed'], feedAfterSwap, 'least', 57, { digits: 1 }),
   result(['', 'proposedFeed'], feedAfterSwap, {
     feed: 'feed',
     stabiliser: 'newDose',

@@ -6,9 +6,9 @@ import { axisTitleOf, titleWithUnit } from '../fields.js';
 import type { At } from '../layout.js';
 import { withoutHeader } from '../place.js';
 import type { SheetChart } from '../sheet.js';
+import { SIDES } from './fitted.js';
 import { columns } from './lines.js';
 
-const SIDES = ['old', 'new'] as const;
 const { volumes, bars } = fitRun.inputs;
 const { rises } = fitFeed.inputs;
 const FEED = { title: titleWithUnit('Body feed', bodyFeed.unit) };
@@ -19,7 +19,11 @@ const logs = (at: At): SheetChart => ({
   across: { title: titleWithUnit('Volume', volumes.unit) },
   upwards: { title: titleWithUnit('Pressure drop', bars.unit) },
   series: SIDES.flatMap((side, run) => [
-    { name: `${columns.figures[run]}`, across: at(`${side}Volumes`), upwards: at(`${side}Bars`) },
+    {
+      name: `${columns.figures[run]}`,
+      across: at(`${side}Volumes`),
+      upwards: at(`${side}Bars`),
+    },
     {
       name: `Fit, ${columns.figures[run]?.toLowerCase()}`,
       kind: 'lines' as const,
@@ -35,7 +39,9 @@ const trials = (at: At): SheetChart => ({
   kind: 'points',
   across: FEED,
   upwards: { title: titleWithUnit('Pressure rise', rises.unit) },
-  series: [{ name: 'Feed trials', across: at('trialFeeds'), upwards: at('trialRises') }],
+  series: [
+    { name: 'Feed trials', across: withoutHeader(at('trials.feed')), upwards: withoutHeader(at('trials.rise')) },
+  ],
   place: at('trials.picture'),
 });
 

@@ -1,26 +1,55 @@
 import { cakePermeability } from '../../cake/cakePermeability.js';
-import { cakePressure } from '../../cake/cakePressure.js';
 import { fitFeed } from '../../cake/fitFeed.js';
 import { fitRun } from '../../cake/fitRun.js';
 import { riseRate } from '../../cake/riseRate.js';
 import { cakeSolids } from '../../feed/cakeSolids.js';
 import { precoatMass } from '../../feed/precoatMass.js';
 import { sameSolids } from '../../moisture/sameSolids.js';
-import { call, remarksIn } from '../formula.js';
+import { resultCell, text } from '../cells.js';
+import { call, figuresIn } from '../formula.js';
 import { type At, gap, heading, type Line, type Mark, markedFirst } from '../layout.js';
 import { reportLines } from '../reports.js';
 import { nowOf } from '../scenario.js';
-import { columns, computed, input, result } from './lines.js';
+import { BOTH, both, fittedAt, type Run, SEPTUM, SIDES } from './fitted.js';
+import { columns, computed, input, result, row } from './lines.js';
+import { flowOfLog, logJudgement, readingKeys } from './logList.js';
 import { RUNS } from './trialCase.js';
 
-const BOTH = [0, 1] as const;
-const SIDES = ['old', 'new'] as const;
-const both = (key: string) => SIDES.map((side) => `${side}${key}`);
+/** How many readings each log has, and the first of them that is not sound. */
+const readingsLine: Line = {
+  marks: {
+    oldReadings: { column: 1 },
+    newReadings: { column: 2 },
+    ...Object.fromEntries(
+      BOTH.map((run): [string, Mark] => [`log.judged.${run}`, { column: columns.judgement + run }]),
+    ),
+  },
+  judged: BOTH.map((run) => ({ cells: { column: run + 1 }, by: { column: columns.judgement + run } })),
+  cells: (at) =>
+    row(
+      'Readings of the log',
+      SIDES.map((side) => resultCell(`=COUNT(${at(`log.${side}Bars`)})`, '', 0)),
+      '',
+      SIDES.map((side) => ({ formula: `=${logJudgement(at, side)}`, style: 'note' })),
+      text('counted in the list “The logs”; a reading that is not sound is named here and beside its row', 'note'),
+    ),
+};
+
+/** The readings of one run, without gaps. */
+const logOf = (at: At, side: Run, ...which: readonly number[]): readonly string[] => {
+  const ranges = readingKeys(side).map((key) => at(`log.${key}`));
+  return which.map((one) =>
+    figuresIn(
+      ranges[one] as string,
+      ranges.filter((_, index) => index !== one),
+    ),
+  );
+};
 
 export const runLines: readonly Line[] = [
   heading('The two runs'),
   input('trialArea', fitRun, 'area', nowOf('area')),
-  input(both('Flow'), fitRun, 'flow', [nowOf('flow'), nowOf('flow')]),
+  input(both('Flow'), fitRun, 'flow', [nowOf('flow'), nowOf('flow')], { further: flowOfLog }),
   input(both('Viscosity'), fitRun, 'viscosity', [nowOf('viscosity'), nowOf('viscosity')]),
   input(both('Feed'), cakeSolids, 'feed', RUNS.feed, { digits: 1 }),
   input('trialAidMoisture', cakeSolids, 'aidMoisture', nowOf('aidMoisture')),
@@ -56,27 +85,12 @@ export const runLines: readonly Line[] = [
       aidMoisture: 'trialAidMoisture',
     })),
   ),
-  computed(
-    both('Remarks'),
-    'Pressure readings that are not usual',
-    (at) =>
-      SIDES.map((side) => {
-        const bars = at(`${side}Bars`);
-        const judged = call('RANGECHECK', [`"${fitRun.id}"`, `"${fitRun.inputs.bars.label}"`, bars]);
-        return remarksIn(`IF(LEN(${bars})=0,"usual",${judged})`);
-      }),
-    '',
-    'counted by RANGECHECK; the reports below say what else looks odd',
-    0,
-  ),
+  readingsLine,
 ];
 
-/** The septum on which the cake grows, as FITRUN and CAKEPRESSURE take it. */
-const SEPTUM = ['trialRadius', 'trialDensity', 'trialDryPrecoat'] as const;
-
-const fitCall = (at: At, side: string): string =>
+const fitCall = (at: At, side: Run): string =>
   call(fitRun.id, [
-    ...['Volumes', 'Bars'].map((key) => at(side + key)),
+    ...logOf(at, side, 1, 2),
     at('trialArea'),
     ...['Flow', 'Viscosity', 'Solids'].map((key) => at(side + key)),
     ...SEPTUM.map(at),
@@ -91,21 +105,13 @@ const ends = [
 const marksOf = (key: string): Record<string, Mark> =>
   Object.fromEntries(BOTH.map((run) => [`ends.${key}.${run}`, { column: run + 1, rows: ends.length }]));
 
-/** Fitted pressure drop after so much beer: the start, and the cake that was laid since. */
-export const fittedAt = (at: At, run: 0 | 1, volume: string): string => {
-  const side = SIDES[run];
-  const load = `${at(`${side}Solids`)}/1000*${volume}/${at('trialArea')}`;
-  const flowing = [at(`${side}Flux`), at(`${side}Viscosity`), load, at(`fit.resistance.${run}`), '0', '0'];
-  return `${at(`fit.start.${run}`)}+${call(cakePressure.id, [...flowing, ...SEPTUM.map(at)])}`;
-};
-
 const endLines: readonly Line[] = [
   ...markedFirst(
     ends.map(([which, least]) =>
       computed(
         both(`Volume${which}`),
         `Volume at the ${which.toLowerCase()} reading`,
-        (at) => SIDES.map((side) => `=${least}(${at(`${side}Volumes`)})`),
+        (at) => SIDES.map((side) => `=${least}(${at(`log.${side}Volumes`)})`),
         'hL',
         'from the log',
       ),
@@ -132,7 +138,7 @@ export const fitLines: readonly Line[] = [
   computed(
     both('Rise'),
     'Rise by the median of slopes',
-    (at) => SIDES.map((side) => `=${call(riseRate.id, [at(`${side}Hours`), at(`${side}Bars`)])}`),
+    (at) => SIDES.map((side) => `=${call(riseRate.id, logOf(at, side, 0, 2))}`),
     'bar/h',
     riseRate.method,
   ),

@@ -74,14 +74,14 @@ export const NEW_LOG: readonly (readonly number[])[] = [
   [8.25, 1980, 3.43],
 ];
 
-/** Body feed as bought in g/hL, pressure rise in bar/h and the hours over which it was read, of runs without stabiliser, made in the same way. */
+/** Body feed as bought in g/hL, pressure rise in bar/h, the hours over which it was read and outlet haze in EBC, of runs without stabiliser, made in the same way. */
 export const FEED_TRIALS: readonly (readonly number[])[] = [
-  [50, 0.4965, 8],
-  [70, 0.3836, 8],
-  [90, 0.343, 8],
-  [110, 0.32, 8],
-  [140, 0.3098, 8],
-  [170, 0.3101, 8],
+  [50, 0.4965, 8, 0.78],
+  [70, 0.3836, 8, 0.68],
+  [90, 0.343, 8, 0.56],
+  [110, 0.32, 8, 0.49],
+  [140, 0.3098, 8, 0.38],
+  [170, 0.3101, 8, 0.3],
 ];
 
 /** Runs after the two that were logged, in turn: powder, and rise in bar/h, which differs from run to run. Made in the same way. */

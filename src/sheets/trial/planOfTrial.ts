@@ -28,6 +28,7 @@ const ABOVE: Readonly<Partial<Record<PlanKey, readonly [string, string]>>> = {
   aidPermeability: ['oldFittedAid', 'newFittedAid'],
   beerSolidsPermeability: ['oldFittedBeer', 'newFittedBeer'],
   stabiliserPermeability: ['oldPart', 'newPart'],
+  leastFeed: ['trialLeastFeed', 'trialLeastFeed'],
 };
 
 const figuresOf = (key: PlanKey): readonly PlanFigure[] => {
@@ -41,12 +42,14 @@ const costs = (key: PlanKey): boolean => {
   return (COST_GROUPS as readonly string[]).includes(group);
 };
 
-const plan: PlanFigures = Object.fromEntries(STATED.filter(costs).map((key) => [key, figuresOf(key)]));
+const plan: PlanFigures = Object.fromEntries(
+  [...STATED.filter(costs), 'leastFeed' as const].map((key) => [key, figuresOf(key)]),
+);
 
 const SPAN = [bestFeed.inputs.least.preset, bestFeed.inputs.most.preset].map(String);
 
 /** The feeds that were run. */
-const tried = (at: At): readonly string[] => ['MIN', 'MAX'].map((end) => `${end}(${at('trialFeeds')})`);
+const tried = (at: At): readonly string[] => ['MIN', 'MAX'].map((end) => `${end}(${at('trials.feed')})`);
 
 const POINTS = 21;
 const PICTURE = { column: 6, columns: 2, rows: 14 };

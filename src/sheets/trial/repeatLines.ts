@@ -1,72 +1,61 @@
 import { compareRuns } from '../../cake/compareRuns.js';
-import { fitFeed } from '../../cake/fitFeed.js';
 import { trialPlan } from '../../cake/trialPlan.js';
-import { declaredInput, inputCell, resultCell, text } from '../cells.js';
-import { call, columnOf, judgement } from '../formula.js';
-import { type At, gap, heading, type Line, note, titles, units } from '../layout.js';
+import { ABOVE, blockLines, countOf, judgementOf, placesOf } from '../block.js';
+import { text } from '../cells.js';
+import { call, columnOf } from '../formula.js';
+import { type At, gap, heading, type Line, note } from '../layout.js';
 import { reportLines } from '../reports.js';
-import { columns, computed, input, withoutSecond } from './lines.js';
-import { REPEATED_RUNS } from './logs.js';
+import { quotedText } from '../verdict.js';
+import { BOTH } from './fitted.js';
+import { columns, computed, input, row, withoutSecond } from './lines.js';
+import { repeatList } from './repeatList.js';
 
-/** Runs that the sheet has room for, those of both logs among them. */
-const ROOM = 16;
-const DIGITS = 4;
-/** The first runs are those whose logs stand below: their rises follow their fits. */
-const LOGGED = columns.figures.length;
-const TYPED = ROOM - LOGGED;
-
-const RISE = declaredInput(fitFeed, 'rises');
-
-const logged = (run: number): Line => ({
-  ...(run === 0
-    ? { marks: { repeatedPowders: { column: 0, rows: ROOM }, repeatedRises: { column: 1, rows: ROOM } } }
-    : {}),
-  cells: (at) => [
-    text(`${columns.figures[run]}`, 'label'),
-    resultCell(`=${at(`fit.risePerHour.${run}`)}`, fitFeed.inputs.rises.unit, DIGITS),
-    text('from its log, fitted below', 'note'),
-  ],
-});
-
-const typed = (run: number): Line => ({
-  ...(run === 0
-    ? {
-        marks: { typedRises: { column: 1, rows: TYPED } },
-        judged: [{ cells: { column: 1, rows: TYPED }, by: { column: 2 } }],
-      }
-    : {}),
-  cells: (at) => [
-    { text: REPEATED_RUNS[run]?.[0] ?? '', style: 'input', note: compareRuns.inputs.powders.help },
-    inputCell(RISE, REPEATED_RUNS[run]?.[1], DIGITS),
-    {
-      style: 'note',
-      ...(run === 0 ? { formula: judgement(at('typedRises'), fitFeed, fitFeed.inputs.rises.label) } : {}),
-    },
-  ],
-});
-
-const table: readonly Line[] = [
-  ...Array.from({ length: LOGGED }, (_, run) => logged(run)),
-  ...Array.from({ length: TYPED }, (_, run) => typed(run)),
-];
+/**
+ * A column of the list with the two runs whose logs stand below: they take the place of its title and its unit, which
+ * hold no run. A row that does not count is blank, which COMPARERUNS passes over.
+ */
+function withLogged(at: At, key: string, logged: readonly [string, string]): string {
+  const column = placesOf(repeatList, at);
+  const range = column(`${key}${ABOVE}`);
+  const top = `MIN(ROW(${range}))`;
+  const listed = `IF(${column(`counted${ABOVE}`)}=1,${range},"")`;
+  return `IF(ROW(${range})=${top},${logged[0]},IF(ROW(${range})=${top}+1,${logged[1]},${listed}))`;
+}
 
 const compared = (at: At): string =>
-  call(compareRuns.id, [at('repeatedPowders'), at('repeatedRises'), at('worthSeeing')]);
+  call(compareRuns.id, [
+    withLogged(at, 'powder', BOTH.map((run) => quotedText(columns.figures[run] as string)) as [string, string]),
+    withLogged(at, 'rise', BOTH.map((run) => at(`fit.risePerHour.${run}`)) as [string, string]),
+    at('worthSeeing'),
+  ]);
 
 const planned = (at: At): string => call(trialPlan.id, [at('worthSeeing'), at('runScatter')]);
 
 const single = { ...columns, figures: columns.figures.slice(0, 1) };
 
+/** How many runs are compared, and the first that cannot be. */
+const runsLine: Line = {
+  marks: { comparedRuns: { column: 1 }, 'repeats.judged': { column: columns.judgement } },
+  judged: [{ cells: { column: 1 }, by: { column: columns.judgement } }],
+  cells: (at) =>
+    row(
+      'Runs that are compared',
+      [{ formula: `=${BOTH.length}+${countOf(repeatList, at)}`, format: '0', style: 'result' }],
+      '',
+      [{ formula: `=${judgementOf(repeatList, at, [])}`, style: 'note' }],
+      text('the two whose logs stand below, and those of the list', 'note'),
+    ),
+};
+
 export const repeatLines: readonly Line[] = [
   heading('Repeated runs'),
   note(
-    'One row for each run, in the order of the runs: old, new, new, old, and so on. The rises of the first two are those of the logs below.',
+    `One row for each run after the two that were logged below, in their order: new, old, old, new, and so on. Room for ${repeatList.room}; rows may be put in and taken out anywhere.`,
   ),
-  titles(['Powder', 'Pressure rise', 'Judged rise'], [1, 2]),
-  units(['', 'bar/h'], [0, 3]),
-  ...table,
+  ...blockLines(repeatList),
   gap,
   heading('What the repeated runs say'),
+  runsLine,
   input('worthSeeing', compareRuns, 'worth', 0.1),
   ...reportLines(single, 'runs', compareRuns, (at) => [compared(at)]).map(withoutSecond),
   input('runScatter', trialPlan, 'scatter', 0.05),

@@ -3,7 +3,11 @@ import type { Unit } from '../../core/units.js';
 import { text } from '../cells.js';
 import { type At, answer, gap, heading, type Line } from '../layout.js';
 import { examplesLine } from '../opening.js';
+import { feedTrialList } from './feedTrialList.js';
+import { BOTH } from './fitted.js';
 import { computed } from './lines.js';
+import { logList } from './logList.js';
+import { repeatList } from './repeatList.js';
 
 interface Compared {
   readonly key: 'risePerHour' | 'resistance';
@@ -39,7 +43,7 @@ const verdict = (at: At, { key, less, more }: Compared): string => {
   const share = (of: string) => `ROUND(100*${of}/${at(`fit.${key}.0`)},1)`;
   const said = `IF(${at(`${key}Difference`)}<0,"${less}","${more}")`;
   const size = `${share(`ABS(${at(`${key}Difference`)})`)}&" %, give or take "&${share(at(`${key}Reach`))}`;
-  return `=IF(${at(`${key}Ratio`)}<1,"These two logs cannot be told apart from noise.","In these two runs: "&${said}&" by "&${size}&" % (95 %). Runs of one powder differ, too: the repeated runs tell of the powders.")`;
+  return `=IF(${at(`${key}Ratio`)}<1,"These two logs cannot be told apart from noise.",${said}&" by "&${size}&" % (95 %), in these two runs. Runs of one powder differ, too: the repeated runs tell of the powders.")`;
 };
 
 /** What holds the truth in 95 % of logs, of one fit; at least as much as many readings have. */
@@ -80,32 +84,34 @@ const comparison = (compared: Compared): readonly Line[] => {
   ];
 };
 
-/** What to dose next, and what the report of the best feed has to say of it. */
-const bestFeedAnswer: Line = {
-  cells: (at) => [
-    text('Best body feed', 'label'),
-    {
-      formula: `=ROUND(${at('best.bodyFeed.1')},0)&" g/hL with the new powder. "&${at('best.remark.1')}`,
-      style: 'heading',
-    },
-  ],
-};
+const LOGS = BOTH.map((run) => `log.judged.${run}`);
 
-/** What the trial comes to: the powders, by their repeated runs. */
-const powdersAnswer: Line = {
-  marks: { powdersVerdict: { column: 1 } },
-  cells: (at) => [text('Pressure rise', 'label'), { formula: `=${at('runs.verdict.0')}`, style: 'heading' }],
-};
+/** A sentence of the answer, and below it whether what it rests on is sound: beside it, it would be cut short. */
+const sentence = (
+  label: string,
+  formula: (at: At) => string,
+  also: readonly string[],
+  name?: string,
+): readonly Line[] => [
+  {
+    ...(name ? { marks: { [name]: { column: 1 } } } : {}),
+    answers: [{ column: 1, by: 1, down: 1, also }],
+    cells: (at) => [text(label, 'label'), { formula: `=${formula(at)}`, style: 'heading' }],
+  },
+  { cells: () => [text('', 'label'), { style: 'note' }] },
+];
 
 export const answerLines: readonly Line[] = answer([
-  powdersAnswer,
-  ...COMPARED.map(
-    ({ key, what }): Line => ({
-      cells: (at) => [text(`${what}, two runs`, 'label'), { formula: `=${at(`${key}Verdict`)}`, style: 'heading' }],
-    }),
+  // What the trial comes to: the powders, by their repeated runs.
+  ...sentence('Pressure rise', (at) => at('runs.verdict.0'), [...LOGS, 'repeats.judged'], 'powdersVerdict'),
+  ...COMPARED.flatMap(({ key, what }) => sentence(`${what}, two runs`, (at) => at(`${key}Verdict`), LOGS)),
+  ...sentence(
+    'Best body feed',
+    (at) => `ROUND(${at('best.bodyFeed.1')},0)&" g/hL with the new powder. "&${at('best.remark.1')}`,
+    [...LOGS, 'trials.judged'],
+    'bestFeedAnswer',
   ),
-  bestFeedAnswer,
-  examplesLine(),
+  examplesLine([logList.name, repeatList.name, feedTrialList.name]),
 ]);
 
 export const verdictLines: readonly Line[] = [
