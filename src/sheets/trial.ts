@@ -4,6 +4,7 @@ import { text } from './cells.js';
 import { columnTitles, widthsOf } from './columns.js';
 import { caution, gap, heading, type Line, layOut, markedFirst, note, picture } from './layout.js';
 import { opening } from './opening.js';
+import { SOURCE_TITLE } from './provenance.js';
 import { trialCharts } from './trial/charts.js';
 import { feedLines } from './trial/feedLines.js';
 import { fitLines, runLines } from './trial/fitLines.js';
@@ -11,9 +12,13 @@ import { columns } from './trial/lines.js';
 import { logList } from './trial/logList.js';
 import { bestFeedLines } from './trial/planOfTrial.js';
 import { repeatLines } from './trial/repeatLines.js';
+import { repeatList } from './trial/repeatList.js';
 import { answerLines, verdictLines } from './trial/verdictLines.js';
 
 const THE_LOGS = 'The logs';
+
+/** The column in which the list of repeated runs has its sources. */
+const SOURCE_OF_RUNS = repeatList.given.length + 1;
 
 const whereToPaste: Line = {
   cells: (at) => [
@@ -34,7 +39,9 @@ export const trial = layOut(
     summary:
       'Repeated runs of old powder and new with their verdict, two run logs side by side with fits, and the best body feed.',
     // What FITRUN says of a log's first point is longer than any figure.
-    widths: [...widthsOf(columns, 20), 12, 12, ...Array.from({ length: 6 }, () => 11)],
+    widths: [...widthsOf(columns, 20), 12, 12, ...Array.from({ length: 6 }, () => 11)].map((width, column) =>
+      column === SOURCE_OF_RUNS ? SOURCE_TITLE.length : width,
+    ),
     headerRows: 5,
     print: 'landscape',
     charts: trialCharts,

@@ -75,8 +75,8 @@ export const logList: Block = {
     }),
 };
 
-/** So few readings may be the example’s by chance. */
-const BY_CHANCE = 2;
+/** So few readings are the example’s by chance, or are its own with another figure tried. */
+const FEW = 2;
 const LAST = 9e307;
 
 /** Whether some readings of a run are the example’s and others are not: as where a shorter log was pasted over it. */
@@ -89,8 +89,7 @@ function isMixed(at: At, run: Run): Step {
   const [count, all] = [`SUM(${rows})`, `COUNT(${hours})`];
   const first = `ADDRESS(INDEX(ROW(${hours}),MATCH(1,${rows},0)),COLUMN(${hours}),4)`;
   const words = `"refused: "&${first}&" is still the example’s, as are "&${count}&" of "&${all}&" readings: two logs are mixed."`;
-  return (rest) =>
-    `IF(IFERROR((${count}>0)*(${count}<${all})*((${count}>${BY_CHANCE})+${last})>0,FALSE),${words},${rest})`;
+  return (rest) => `IF(IFERROR((${all}-${count}>${FEW})*((${count}>${FEW})+${last})>0,FALSE),${words},${rest})`;
 }
 
 /** The judgement of one run’s log. */
