@@ -33,16 +33,20 @@ export const ofCounted = (block: Pick<Block, 'name'>, at: At, formula: string): 
   `IF(${placesOf(block, at)('counted')}=1,${formula},"")`;
 
 /** The formula of a calculated column: its unit above, and an answer in each row that counts. */
-const calculatedOf = (counted: string, unit: string, formula: string): string =>
-  `=IF(ISTEXT(${counted}),${quotedText(unit)},IF(${counted},${formula},""))`;
+function calculatedOf(block: Block, at: At, unit: string, formula: string): string {
+  const column = placesOf(block, at);
+  if (!block.isLong)
+    return `=IF(ISTEXT(${column('counted')}),${quotedText(unit)},IF(${column('counted')},${formula},""))`;
+  const states = column('state');
+  return `=IF(ROW(${states})=MIN(ROW(${states})),${quotedText(unit)},${formula})`;
+}
 
-const keysOf = ({ given, calculated }: Block): readonly string[] => [
+const keysOf = ({ given, calculated, isLong }: Block): readonly string[] => [
   'state',
   ...given.map(({ key }) => key),
   'source',
   ...calculated.map(({ key }) => key),
-  'counted',
-  'examples',
+  ...(isLong ? [] : ['counted', 'examples']),
 ];
 
 /** The rows that are filled in, under the names of their columns. */
@@ -51,6 +55,15 @@ export const rowsOf = (block: Block): Readonly<Record<string, Mark>> =>
     keysOf(block).flatMap((key, column): [string, Mark][] =>
       [...block.given, ...block.calculated].some((one) => one.key === key) ? [[key, { column, rows: block.room }]] : [],
     ),
+  );
+
+/** The end of the name of a column’s first rows. */
+export const UPPER = '.upper';
+
+/** The first rows of a list, in which its example stands, wherever rows are put in: each column under its name. */
+export const upperRowsOf = (block: Block, rows: number): Readonly<Record<string, Mark>> =>
+  Object.fromEntries(
+    keysOf(block).map((key, column): [string, Mark] => [`${block.name}.${key}${UPPER}`, { column, rows }]),
   );
 
 const marksOf = (block: Block, ending: string): Readonly<Record<string, Mark>> =>
@@ -69,21 +82,23 @@ function anchorCells(block: Block, at: At): readonly SheetCell[] {
     text('', 'unit'),
     ...block.calculated.map(({ unit, head, formula }) =>
       right({
-        formula: calculatedOf(column('counted'), head ?? shownUnit(unit), formula(column, at)),
+        formula: calculatedOf(block, at, head ?? shownUnit(unit), formula(column, at)),
         style: 'unit',
       } as const),
     ),
-    right({ formula: countedOf(block, at), style: 'unit' } as const),
-    right({ formula: examplesIn(block, at), style: 'unit' } as const),
+    ...(block.isLong ? [] : [countedOf(block, at), examplesIn(block, at)]).map((formula) =>
+      right({ formula, style: 'unit' } as const),
+    ),
     ...(block.beside ? [EMPTY, ...block.beside.cells(at)] : []),
   ];
 }
 
 const EMPTY: SheetCell = { text: '' };
+const COUNT: SheetCell = { style: 'note', format: '0' };
 
 const right = (cell: SheetCell, index = 1): SheetCell => (index > 0 ? { ...cell, align: 'right' } : cell);
 
-const rowCells = ({ given, calculated, examples, beside }: Block, row: number): readonly SheetCell[] => [
+const rowCells = ({ given, calculated, examples, beside, isLong }: Block, row: number): readonly SheetCell[] => [
   { style: 'note' },
   ...given.map(({ key, declared, digits, help }): SheetCell => {
     const figure = examples[row]?.[key];
@@ -92,19 +107,17 @@ const rowCells = ({ given, calculated, examples, beside }: Block, row: number): 
   }),
   { style: 'input', note: SOURCE_HELP },
   ...calculated.map(({ unit, digits }) => spilled(unit, digits)),
-  { style: 'note', format: '0' },
-  { style: 'note', format: '0' },
+  ...(isLong ? [] : [COUNT, COUNT]),
   ...(beside ? [EMPTY, ...beside.rows] : []),
 ];
 
-const titlesOf = ({ given, calculated }: Block): readonly SheetCell[] =>
+const titlesOf = ({ given, calculated, isLong }: Block): readonly SheetCell[] =>
   [
     'State',
     ...given.map(({ label }) => label),
     SOURCE_TITLE,
     ...calculated.map(({ label }) => label),
-    'Counted',
-    'Figures of the example',
+    ...(isLong ? [] : ['Counted', 'Figures of the example']),
   ].map((words, index) => ({ ...text(words, 'heading'), ...(index > 1 ? { align: 'right' as const } : {}) }));
 
 /** Marks the cell that the state of its row names. */

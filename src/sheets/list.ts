@@ -33,7 +33,10 @@ export interface Block {
   /** What a row is, as “offer”. */
   readonly what: string;
   readonly room: number;
-  /** Its rows are so many that to colour each of its cells by what is said of it would take seconds. */
+  /**
+   * Its rows are so many that a colour of each cell and a count of each row’s would take seconds: it is told by its
+   * states alone.
+   */
   readonly isLong?: true;
   readonly given: readonly Given[];
   readonly calculated: readonly Calculated[];

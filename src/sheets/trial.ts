@@ -1,5 +1,5 @@
 import { CAUTIONS } from '../cautions.js';
-import { blockLines, rowsOf } from './block.js';
+import { blockLines } from './block.js';
 import { text } from './cells.js';
 import { columnTitles, widthsOf } from './columns.js';
 import { caution, gap, heading, type Line, layOut, markedFirst, note, picture } from './layout.js';
@@ -9,7 +9,7 @@ import { trialCharts } from './trial/charts.js';
 import { feedLines } from './trial/feedLines.js';
 import { fitLines, runLines } from './trial/fitLines.js';
 import { columns } from './trial/lines.js';
-import { logList } from './trial/logList.js';
+import { logList, readingPlaces } from './trial/logList.js';
 import { bestFeedLines } from './trial/planOfTrial.js';
 import { repeatLines } from './trial/repeatLines.js';
 import { repeatList } from './trial/repeatList.js';
@@ -77,6 +77,6 @@ export const trial = layOut(
     ),
     logTitles,
     logUnits,
-    ...markedFirst(logRows, { 'log.first': { column: 1 }, ...rowsOf(logList) }),
+    ...markedFirst(logRows, readingPlaces),
   ],
 );

@@ -66,12 +66,13 @@ describe('the logs of the trial log', () => {
     'take %i readings pasted over the example’s, once those that are left over are gone',
     async (count) => {
       const own = ownLog(count, 0.3);
+      const last = first + OLD_LOG.length - 1;
       await pasted(`B${first}`, own);
       if (count < OLD_LOG.length) {
         expect(judged(0)).toBe(
-          `refused: B${first + count} is still the example’s, as are ${OLD_LOG.length - count} of ${OLD_LOG.length} readings: two logs are mixed.`,
+          `refused: B${last} and others, ${OLD_LOG.length - count} of ${OLD_LOG.length}, are still the example’s: two logs are mixed.`,
         );
-        for (const answer of [powdersVerdict, bestFeedAnswer]) expect(shown(answer)).toBe(`see B${first + count}`);
+        for (const answer of [powdersVerdict, bestFeedAnswer]) expect(shown(answer)).toBe(`see B${last}`);
         await pasted(
           `B${first + count}`,
           Array.from({ length: OLD_LOG.length - count }, () => ['', '', '']),
@@ -93,10 +94,18 @@ describe('the logs of the trial log', () => {
     expect([riseShown(0), riseShown(1), shown(powdersVerdict)]).toEqual(before);
   });
 
+  it('name a figure that no gauge shows', async () => {
+    await book.enter(`G${first + 4}`, -9);
+    expect(judged(1)).toBe(`refused: G${first + 4} Pressure, new must be from -1 to 100 bar.`);
+    expect(shown(powdersVerdict)).toBe(`see G${first + 4}`);
+    await book.enter(`G${first + 4}`, 9.5);
+    expect(judged(1)).toBe(`unusual: G${first + 4} Pressure, new is usually from 0 to 8 bar.`);
+  });
+
   it('name a reading whose figure is missing, and nothing is shown that rests on it', async () => {
     await book.enter(`F${first + 4}`, '');
     expect(shown(`A${first + 4}`)).toBe(
-      `refused: F${first + 4} Volume, new is missing: a reading has all three figures, or none.`,
+      `refused: F${first + 4} Volume, new is missing or no number: a row has all of its figures.`,
     );
     for (const answer of [powdersVerdict, bestFeedAnswer]) expect(shown(answer)).toBe(`see F${first + 4}`);
   });
@@ -127,7 +136,9 @@ describe('the logs of the trial log', () => {
     const flow = `B${rowOf('Flow')}`;
     const verdict = () => String(shown(flow.replace('B', 'E')));
     await pasted(`B${first}`, ownLog(60, 0.3, 450));
-    expect(verdict()).toBe(`refused: ${flow} Flow is not that of the log: its hours and volumes give 450 hL/h., example’s`);
+    expect(verdict()).toBe(
+      `refused: ${flow} Flow is not that of the log: its hours and volumes give 450 hL/h., example’s`,
+    );
     expect(shown(powdersVerdict)).toBe(`see ${flow}`);
     await book.enter(flow, 425);
     expect(verdict()).toMatch(/^unusual: B\d+ Flow is not that of the log/);

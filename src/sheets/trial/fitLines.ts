@@ -7,12 +7,12 @@ import { precoatMass } from '../../feed/precoatMass.js';
 import { sameSolids } from '../../moisture/sameSolids.js';
 import { resultCell, text } from '../cells.js';
 import { call, figuresIn } from '../formula.js';
-import { type At, gap, heading, type Line, type Mark, markedFirst } from '../layout.js';
+import { type At, gap, heading, type Line, type Mark, marked, markedFirst } from '../layout.js';
 import { reportLines } from '../reports.js';
 import { nowOf } from '../scenario.js';
 import { BOTH, both, fittedAt, type Run, SEPTUM, SIDES } from './fitted.js';
 import { columns, computed, input, result, row } from './lines.js';
-import { flowOfLog, logJudgement, readingKeys } from './logList.js';
+import { examplesOf, flowOfLog, logJudgement, readingKeys } from './logList.js';
 import { RUNS } from './trialCase.js';
 
 /** How many readings each log has, and the first of them that is not sound. */
@@ -35,13 +35,26 @@ const readingsLine: Line = {
     ),
 };
 
+/** Of them, those that nobody has replaced. */
+const exampleReadings = marked(
+  computed(
+    both('Examples'),
+    'Figures of them that are still the example’s',
+    (at) => SIDES.map((side) => `=${examplesOf(at, side)}`),
+    '',
+    'counted where all three of a reading are those of one reading of the example, and no source stands beside them',
+    0,
+  ),
+  { 'log.examples': { column: 1, columns: SIDES.length } },
+);
+
 /** The readings of one run, without gaps. */
 const logOf = (at: At, side: Run, ...which: readonly number[]): readonly string[] => {
-  const ranges = readingKeys(side).map((key) => at(`log.${key}`));
-  return which.map((one) =>
+  const ranges = which.map((one) => at(`log.${readingKeys(side)[one]}`));
+  return ranges.map((range) =>
     figuresIn(
-      ranges[one] as string,
-      ranges.filter((_, index) => index !== one),
+      range,
+      ranges.filter((other) => other !== range),
     ),
   );
 };
@@ -86,6 +99,7 @@ export const runLines: readonly Line[] = [
     })),
   ),
   readingsLine,
+  exampleReadings,
 ];
 
 const fitCall = (at: At, side: Run): string =>

@@ -1,10 +1,11 @@
 import { fitRun } from '../../cake/fitRun.js';
 import { riseRate } from '../../cake/riseRate.js';
-import { ABOVE, judgementOf, namedIn, placesOf } from '../block.js';
+import { ABOVE, judgementOf, namedIn, placesOf, rowsOf, UPPER, upperRowsOf } from '../block.js';
 import { declaredInput } from '../cells.js';
 import { isOfExample } from '../examples.js';
 import type { At } from '../layout.js';
 import type { Block } from '../list.js';
+import { ofWholeColumn } from '../listState.js';
 import { quotedText, type Step } from '../verdict.js';
 import { BOTH, fittedAt, type Run, SIDES } from './fitted.js';
 import { NEW_LOG, OLD_LOG } from './logs.js';
@@ -24,7 +25,14 @@ export const readingKeys = (run: Run): readonly string[] => READ.map(({ key }) =
 const readings = (log: readonly number[] | undefined, run: Run) =>
   Object.fromEntries(readingKeys(run).map((key, index) => [key, log?.[index]]));
 
-const isLaid = (column: (key: string) => string, keys: readonly string[]) => `LEN(${keys.map(column).join('&')})>0`;
+/** The first reading stands so many rows below the title. */
+const FIRST = 2;
+
+/** The fitted line at each reading; a volume of 0 stands in where there is none, so that none is refused. */
+const fitOf = (column: (key: string) => string, at: At, which: 0 | 1): string => {
+  const [volumes, bars] = ['Volumes', 'Bars'].map((key) => column(`${SIDES[which]}${key}`));
+  return `IF(ISNUMBER(${bars}),${fittedAt(at, which, `IF(ISNUMBER(${volumes}),${volumes},0)`)},"")`;
+};
 
 /** The readings of two runs, one of each in a row; the fits read them in any order. */
 export const logList: Block = {
@@ -45,8 +53,7 @@ export const logList: Block = {
     key: `${SIDES[which]}Fit`,
     label: `Fit, ${SIDES[which]}`,
     unit: 'bar' as const,
-    formula: (column: (key: string) => string, at: At) =>
-      `IF(ISNUMBER(${column(`${SIDES[which]}Bars`)}),${fittedAt(at, which, column(`${SIDES[which]}Volumes`))},"")`,
+    formula: (column: (key: string) => string, at: At) => fitOf(column, at, which),
   })),
   examples: OLD_LOG.map((log, row) => ({ ...readings(log, 'old'), ...readings(NEW_LOG[row], 'new') })),
   told: SIDES.map(readingKeys),
@@ -56,15 +63,6 @@ export const logList: Block = {
       const hours = keys[0] as string;
       const above = column(`${hours}${ABOVE}`);
       return [
-        ...READ.map(
-          ({ label }, index) =>
-            [
-              'refused',
-              `(LEN(${column(keys[index] as string)})=0)*(${isLaid(column, keys)})`,
-              keys[index] as string,
-              `${label}, ${run} is missing: a reading has all three figures, or none.`,
-            ] as const,
-        ),
         [
           'refused',
           `ISNUMBER(${column(hours)})*ISNUMBER(${above})*(${column(hours)}<${above})`,
@@ -75,6 +73,23 @@ export const logList: Block = {
     }),
 };
 
+/** Rows among which readings of the example are looked for: more than it has, and few enough to be quick. */
+const UPPER_ROWS = 200;
+
+/** The places by which the readings are found. */
+export const readingPlaces = {
+  'log.first': { column: 1 },
+  ...rowsOf(logList),
+  ...upperRowsOf(logList, UPPER_ROWS),
+};
+
+/** How many figures of a run are the example’s; those with a source are somebody’s own. */
+export function examplesOf(at: At, run: Run): string {
+  const column = (key: string) => at(`${logList.name}.${key}${UPPER}`);
+  const keys = readingKeys(run);
+  return `${keys.length}*SUM((LEN(${column('source')})=0)*${isOfExample(logList, keys, column)})`;
+}
+
 /** So few readings are the example’s by chance, or are its own with another figure tried. */
 const FEW = 2;
 const LAST = 9e307;
@@ -84,22 +99,27 @@ function isMixed(at: At, run: Run): Step {
   const column = placesOf(logList, at);
   const keys = readingKeys(run);
   const hours = column(keys[0] as string);
-  const rows = `(LEN(${column('source')})=0)*${isOfExample(logList, keys, column)}`;
   const last = isOfExample(logList, keys, (key) => `LOOKUP(${LAST},${column(key)})`);
-  const [count, all] = [`SUM(${rows})`, `COUNT(${hours})`];
-  const first = `ADDRESS(INDEX(ROW(${hours}),MATCH(1,${rows},0)),COLUMN(${hours}),4)`;
-  const words = `"refused: "&${first}&" is still the example’s, as are "&${count}&" of "&${all}&" readings: two logs are mixed."`;
+  const [count, all] = [`${at(`${run}Examples`)}/${keys.length}`, at(`${run}Readings`)];
+  const lastRow = `MIN(ROW(${hours}))-1+IF(${last},MATCH(${LAST},${hours}),${FIRST})`;
+  const words = `"refused: "&ADDRESS(${lastRow},COLUMN(${hours}),4)&" and others, "&${count}&" of "&${all}&", are still the example’s: two logs are mixed."`;
   return (rest) => `IF(IFERROR((${all}-${count}>${FEW})*((${count}>${FEW})+${last})>0,FALSE),${words},${rest})`;
 }
 
 /** The judgement of one run’s log. */
-export const logJudgement = (at: At, run: Run): string => {
-  const hours = placesOf(logList, at)(readingKeys(run)[0] as string);
+export function logJudgement(at: At, run: Run): string {
+  const column = placesOf(logList, at);
+  const keys = readingKeys(run);
+  const hours = column(keys[0] as string);
+  const own = logList.given.filter(({ key }) => keys.includes(key));
+  const whole = (look: 'refused' | 'unusual') => own.map((one) => ofWholeColumn(look, column(one.key), one));
   return judgementOf(logList, at, [
-    (rest) => `IF(COUNT(${hours})=0,${namedIn(hours, 1, `is empty: no reading of the ${run} run.`)},${rest})`,
+    (rest) => `IF(${at(`${run}Readings`)}=0,${namedIn(hours, 1, `is empty: no reading of the ${run} run.`)},${rest})`,
+    ...whole('refused'),
     isMixed(at, run),
+    ...whole('unusual'),
   ]);
-};
+}
 
 /** How far the flow may lie from what the log gives before it is asked about, and before it is refused. */
 const [ODD, WRONG] = [0.03, 0.1];
