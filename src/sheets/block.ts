@@ -94,7 +94,8 @@ function anchorCells(block: Block, at: At): readonly SheetCell[] {
 }
 
 const EMPTY: SheetCell = { text: '' };
-const COUNT: SheetCell = { style: 'note', format: '0' };
+/** A row that does not count shows nothing, so that an empty one is empty. */
+const COUNT: SheetCell = { style: 'note', format: '0;;' };
 
 const right = (cell: SheetCell, index = 1): SheetCell => (index > 0 ? { ...cell, align: 'right' } : cell);
 

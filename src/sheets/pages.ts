@@ -106,6 +106,10 @@ function rowBreaksOf(sheet: StarterSheet, parts: readonly Part[], room: number):
   return breaks;
 }
 
+/** How many rows there are down to the last in which anything is written: the room below is not printed. */
+const writtenOf = (rows: StarterSheet['rows']): number =>
+  rows.findLastIndex((row) => row.some(({ text, number, formula }) => text || number !== undefined || formula)) + 1;
+
 /** How a starter sheet is printed: nothing below 8 points, and no part torn but a list. */
 export function pagesOf(sheet: StarterSheet): SheetPages {
   const { rows, widths, headerRows, print } = sheet;
@@ -129,7 +133,7 @@ export function pagesOf(sheet: StarterSheet): SheetPages {
   return {
     turned,
     scale,
-    areas: [area(0, end, above), ...(list === undefined ? [] : [area(list, rows.length, last)])],
+    areas: [area(0, end, above), ...(list === undefined ? [] : [area(list, writtenOf(rows), last)])],
     ...(headerRows > 0 ? { rows: `1:${headerRows}` } : {}),
     columns: `A:${columnLetters(labels - 1)}`,
     rowBreaks: rowBreaksOf(sheet, whole, roomDown(turned, scale)),

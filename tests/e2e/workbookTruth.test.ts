@@ -67,9 +67,13 @@ describe('a formula that is typed', () => {
     await openFile(workbook.page, 'a.xlsx', zipped(partsOf({ sheets: [rows('<c r="A1"><f>1+1</f><v>2</v></c>')] })));
     await workbook.enter('A1', '=TODAY()');
     await shows('=TODAY()');
-    const { bytes } = await savedFile(workbook.page);
-    const formats = factsIn(bytes).filter(({ kind }) => kind === 'number format');
-    expect(formats.map(({ where, what }) => `${where}: ${what}`)).toEqual([expect.stringMatching(/A1: .*y/)]);
+    const formats = async () => {
+      const { bytes } = await savedFile(workbook.page);
+      const found = factsIn(bytes).filter(({ kind }) => kind === 'number format');
+      return found.map(({ where, what }) => `${where}: ${what}`);
+    };
+    // The format follows the entry.
+    await expect.poll(formats, { timeout: 20_000 }).toEqual([expect.stringMatching(/A1: .*y/)]);
   });
 });
 

@@ -95,12 +95,29 @@ function placeNow(form: string, { startRow, startColumn, endRow, endColumn }: IR
   return address(startRow, startColumn, endRow, endColumn);
 }
 
+/** The last row in which something is filled in beside what is said of it, in the columns of a place. */
+function filledTo(cellData: Matrix, { startColumn, endColumn }: IRange): number {
+  const isFilled = (cell: ICellData | undefined) =>
+    cell?.v !== undefined && cell.v !== null && cell.v !== '' && cell.v !== 0;
+  const filled = Object.entries(cellData).filter(([, line]) =>
+    Object.entries((line ?? {}) as Record<string, ICellData>).some(
+      ([column, cell]) => Number(column) > startColumn && Number(column) <= endColumn && isFilled(cell),
+    ),
+  );
+  return Math.max(-1, ...filled.map(([row]) => Number(row)));
+}
+
 /** The set-up of a sheet's print with what is printed and repeated as it stands now; what was deleted is gone. */
 export function printedNow(page: PageSetup, cellData: Matrix): PageSetup {
   const { areas: _, rows: __, columns: ___, rowBreaks: ____, columnBreaks: _____, ...rest } = page;
   const { ranges, rowBreaks, columnBreaks } = markedRanges(cellData);
+  const last = `area ${(page.areas ?? []).length - 1}`;
+  const list = page.grows && ranges.get(last);
+  const all = list
+    ? new Map([...ranges, [last, { ...list, endRow: Math.max(list.endRow, filledTo(cellData, list)) }]])
+    : ranges;
   const now = (form: string | undefined, key: string): string | undefined => {
-    const range = ranges.get(key);
+    const range = all.get(key);
     return form && range && placeNow(form, range);
   };
   const areas = (page.areas ?? []).flatMap((form, n) => now(form, `area ${n}`) ?? []);

@@ -13,6 +13,8 @@ export interface PageSetup {
   readonly words?: Attributes;
   /** The places that are printed, where it is not all; whole rows and columns among them, such as `1:40`. */
   readonly areas?: readonly string[];
+  /** The last of them ends with a list, and goes on to the last row that is filled in. Files have no word for it. */
+  readonly grows?: true;
   /** Rows and columns that are repeated on each page, such as `1:2` and `A:A`. */
   readonly rows?: string;
   readonly columns?: string;

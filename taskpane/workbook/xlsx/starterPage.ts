@@ -10,5 +10,5 @@ export const OUR_MARGINS: Attributes = Object.fromEntries(
 /** The print set-up of a starter sheet, as a file has it. */
 export function pageOfStarter(starter: StarterSheet): PageSetup {
   const { turned, scale, ...places } = pagesOf(starter);
-  return { paper: { orientation: turned, scale: String(scale) }, margins: OUR_MARGINS, ...places };
+  return { paper: { orientation: turned, scale: String(scale) }, margins: OUR_MARGINS, grows: true, ...places };
 }

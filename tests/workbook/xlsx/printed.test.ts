@@ -1,10 +1,13 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it, onTestFinished } from 'vitest';
+import { areaOf } from '../../../src/sheets/area.js';
+import { OFFERS } from '../../../src/sheets/quotes/offers.js';
+import { quotes } from '../../../src/sheets/quotes.js';
 import { gridOfBook, shownFirst } from '../../../taskpane/workbook/grid/ofBook.js';
 import { workbookOf } from '../../../taskpane/workbook/grid/place.js';
 import { bookOfGrid } from '../../../taskpane/workbook/grid/toBook.js';
 import { writeBook } from '../../../taskpane/workbook/xlsx/writeBook.js';
-import { calculateWorkbook } from '../headless.js';
+import { calculateStarter, calculateWorkbook } from '../headless.js';
 import { opened, readOf, rows, words } from './handMade.js';
 
 const cells = rows(...[1, 2, 3, 4, 5].map((n) => `<c r="A${n}"><v>${n}</v></c>`));
@@ -24,6 +27,19 @@ const named = (area: string, titles: string) => ({
   after: `<definedNames><definedName name="_xlnm.Print_Area" localSheetId="0">${area}</definedName><definedName name="_xlnm.Print_Titles" localSheetId="0">${titles}</definedName></definedNames>`,
 });
 const area = "'Plan, B'!$A$2:$C$4,'Plan, B'!$E$1";
+
+describe('the list of a starter sheet', () => {
+  it('is printed down to its last filled row, however many are filled in, and its empty room is not', async () => {
+    const sheet = await calculateStarter(quotes);
+    onTestFinished(() => sheet.dispose());
+    const printed = () => areaOf(bookOfGrid(sheet.grid).sheets[0]?.page?.areas?.at(-1) ?? '');
+    const first = quotes.rows.findIndex(([cell]) => cell?.text === 'State') + 2;
+    const { row, rows: before } = printed();
+    expect(row + before).toBe(first + OFFERS.length);
+    await sheet.enter(`B${first + 40}`, 'Gel 41');
+    expect(printed()).toMatchObject({ row, rows: first + 40 - row });
+  });
+});
 
 describe('what is printed of a sheet', () => {
   it('comes back with the rows and columns that are repeated, and moves with the cells', async () => {
