@@ -6,7 +6,7 @@ import { PLAN } from '../../plan/table.js';
 import { blockLines, countOf, judgementOf, placesOf } from '../block.js';
 import { text } from '../cells.js';
 import { call, figuresIn } from '../formula.js';
-import { type At, gap, heading, type Line, markedFirst, note } from '../layout.js';
+import { type At, gap, heading, type Line, note, picture } from '../layout.js';
 import { reportLines } from '../reports.js';
 import { feedTrialList } from './feedTrialList.js';
 import { both, SIDES } from './fitted.js';
@@ -45,9 +45,6 @@ const part = (at: At, side: string): string =>
   `=${call(partPermeability.id, [at(`${side}Mix`), at(`${side}DryStabiliser`), twoRows(at, `${side}Share`), twoRows(at, `${side}Fitted`)])}`;
 
 const single = { ...columns, figures: columns.figures.slice(0, 1) };
-
-/** Right of the list, where its picture stands. */
-const PICTURE = 10;
 
 /** How many trials are read, and the first that cannot be. */
 const trialsLine: Line = {
@@ -88,7 +85,7 @@ export const feedLines: readonly Line[] = [
   note(
     `One row for each run at its own body feed; same beer, flow and filter as the run with the old powder. A rise is the mean from the first beer to the hour named, which counts on a candle. Room for ${feedTrialList.room}; rows may be put in and taken out anywhere.`,
   ),
-  ...markedFirst(blockLines(feedTrialList), { 'trials.picture': { column: PICTURE, columns: 4, rows: 14 } }),
+  ...blockLines(feedTrialList),
   gap,
   heading('Permeabilities'),
   trialsLine,
@@ -136,6 +133,6 @@ export const feedLines: readonly Line[] = [
     'darcy',
     `${partPermeability.method}; it takes all that the fits leave over, so its own error is larger than theirs`,
   ),
-  gap,
+  ...picture('trials.picture'),
   ...clarityLines,
 ];
