@@ -3,6 +3,7 @@ import { CHECKS } from '../../tests/checks/all.js';
 import { answerTo, givenInWords, type PublishedCheck, placeInWords } from '../../tests/checks/check.js';
 import { PUBLICATIONS, publicationOf } from '../../tests/checks/publications.js';
 import { WITHOUT_CHECK } from '../../tests/checks/without.js';
+import { sheetChanges } from './sheetChanges.js';
 import { table } from './table.js';
 
 /** Ten digits: no machine differs there. */
@@ -106,6 +107,15 @@ ${table(['publication', 'checks'], cited)}
 ## Functions without a published check
 
 ${table(['functions', 'why there is none', 'what stands in', 'where'], without)}
+
+## Starter sheets, changed
+
+After each of these changes every answer of the sheet is what a calculation apart from it gives, or names the cell that is
+not sound (\`tests/sheets/spoiled.test.ts\`, \`rows.test.ts\`, \`logs.test.ts\`). \`npm run spoil\` makes them all, \`npm test\` a part;
+of a list the first and the last row of its example are spoiled. Left out are a blank that stands for 0 by its declaration
+and a hundredfold that is within the limits.
+
+${sheetChanges()}
 
 ## Figures reckoned by hand
 

@@ -60,7 +60,7 @@ export const rowsOf = (block: Block): Readonly<Record<string, Mark>> =>
 /** The end of the name of a column’s first rows. */
 export const UPPER = '.upper';
 
-/** The first rows of a list, in which its example stands, wherever rows are put in: each column under its name. */
+/** Rows from the units of a list on, in which its example stands, wherever rows are put in: each column by its name. */
 export const upperRowsOf = (block: Block, rows: number): Readonly<Record<string, Mark>> =>
   Object.fromEntries(
     keysOf(block).map((key, column): [string, Mark] => [`${block.name}.${key}${UPPER}`, { column, rows }]),

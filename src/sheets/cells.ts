@@ -20,6 +20,7 @@ const DIGITS: Partial<Record<Unit, number>> = {
   t: 1,
   bar: 2,
   'bar/h': 3,
+  EBC: 2,
   'bar/hL': 6,
   mPa·s: 2,
   'money/kg': 2,

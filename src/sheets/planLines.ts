@@ -25,8 +25,11 @@ const GROUPS: Readonly<Record<string, string>> = {
   year: 'Year',
 };
 
-/** Costs of a hL run from a tenth of a cent to the value of the beer itself. */
-export const planFormat = ({ unit }: PlanLabel): string => (unit === 'money/hL' ? '#,##0.00##' : formatOf(unit));
+/** Costs of a hL run from a tenth of a cent to the value of the beer itself; of one run, a part of a hL counts. */
+export function planFormat({ unit, group }: PlanLabel): string {
+  if (unit === 'money/hL') return '#,##0.00##';
+  return unit === 'hL' && group === 'prices' ? formatOf(unit, 1) : formatOf(unit);
+}
 
 export const figureCell = (declared: PlanLabel, figure: PlanFigure, at: At): SheetCell => ({
   ...(typeof figure === 'number' ? inputCell(declared, figure) : resultCell(`=${at(figure.from)}`, declared.unit)),

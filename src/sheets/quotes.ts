@@ -4,6 +4,7 @@ import { blockLines } from './block.js';
 import { columnTitles } from './columns.js';
 import { caution, gap, heading, layOut, note, picture } from './layout.js';
 import { opening } from './opening.js';
+import { SOURCE_TITLE } from './provenance.js';
 import { answerLines } from './quotes/answer.js';
 import { CALCULATED, methods } from './quotes/calculated.js';
 import { quotesCharts } from './quotes/charts.js';
@@ -19,7 +20,22 @@ export const quotes = layOut(
     key: 'quotes',
     name: 'Quotes',
     summary: 'Offers of stabiliser, up to 200: landed and dry price, cost per hL at equal effect, rank and break-even.',
-    widths: [34, 23, 12, 12, 12, ...GIVEN.slice(4).map(() => 10), 16, ...CALCULATED.map(() => 13), 8, 8, 8, 2, 24, 10],
+    widths: [
+      34,
+      23,
+      12,
+      12,
+      SOURCE_TITLE.length,
+      ...GIVEN.slice(4).map(() => 10),
+      16,
+      ...CALCULATED.map(() => 13),
+      8,
+      8,
+      8,
+      2,
+      24,
+      10,
+    ],
     headerRows: 1,
     labelColumns: 1,
     print: 'landscape',

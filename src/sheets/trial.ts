@@ -2,14 +2,14 @@ import { CAUTIONS } from '../cautions.js';
 import { blockLines } from './block.js';
 import { text } from './cells.js';
 import { columnTitles, widthsOf } from './columns.js';
-import { caution, gap, heading, type Line, layOut, markedFirst, note, picture } from './layout.js';
+import { caution, gap, heading, type Line, layOut, marked, markedFirst, note, picture } from './layout.js';
 import { opening } from './opening.js';
 import { SOURCE_TITLE } from './provenance.js';
 import { trialCharts } from './trial/charts.js';
 import { feedLines } from './trial/feedLines.js';
 import { fitLines, runLines } from './trial/fitLines.js';
 import { columns } from './trial/lines.js';
-import { logList, readingPlaces } from './trial/logList.js';
+import { logList, readingPlaces, upperPlaces } from './trial/logList.js';
 import { bestFeedLines } from './trial/planOfTrial.js';
 import { repeatLines } from './trial/repeatLines.js';
 import { repeatList } from './trial/repeatList.js';
@@ -76,7 +76,7 @@ export const trial = layOut(
       'One reading of each run in a row, in any order of the runs; blank rows are passed over. Rows may be put in and taken out anywhere; they take a reading of both runs with them.',
     ),
     logTitles,
-    logUnits,
+    marked(logUnits, upperPlaces),
     ...markedFirst(logRows, readingPlaces),
   ],
 );

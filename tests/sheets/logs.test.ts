@@ -3,40 +3,22 @@ import { triangular } from '../../src/numerics/triangular.js';
 import { logList } from '../../src/sheets/trial/logList.js';
 import { NEW_LOG, OLD_LOG } from '../../src/sheets/trial/logs.js';
 import { trial } from '../../src/sheets/trial.js';
-import { workbookOf } from '../../taskpane/workbook/grid/place.js';
-import { type Calculated, calculateStarter } from '../workbook/headless.js';
+import { type Handled, handled } from './handled.js';
+import { PASTED, placesOf } from './rowChanges.js';
 import { shortened } from './shortened.js';
-
-type Row = readonly (number | string)[];
 
 // Room for more than is pasted; marks by colour change no answer, and take the longest.
 const starter = shortened({ ...trial, conditions: [] }, 180);
 const first = Number(/\d+/.exec(starter.names.oldHours ?? '')?.[0]);
 const { powdersVerdict = '', bestFeedAnswer = '', oldReadings = '' } = starter.names;
 
-let book: Calculated;
+let on: Handled;
 beforeEach(async () => {
-  book = await calculateStarter(starter);
+  on = await handled(starter);
 });
-afterEach(() => book.dispose());
+afterEach(() => on.book.dispose());
 
-const shown = (place: string) => book.at(place).value;
-const sheet = () => {
-  const one = workbookOf(book.grid).getSheets()[0];
-  if (!one) throw new Error('No sheet.');
-  return one;
-};
-/** What a change of the sheet leads to is calculated before it is looked at. */
-const settled = () => book.enter('AZ1', '');
-
-/** Writes rows at a place at once, as a paste does. */
-async function pasted(at: string, rows: readonly Row[]) {
-  const from = sheet().getRange(at);
-  sheet()
-    .getRange(from.getRow(), from.getColumn(), rows.length, rows[0]?.length ?? 0)
-    .setValues(rows.map((row) => [...row]));
-  await settled();
-}
+const shown = (place: string) => on.shown(place);
 
 /** A log of one’s own: none of its readings is the example’s. */
 function ownLog(readings: number, rise: number, flow = 240): number[][] {
@@ -62,18 +44,18 @@ const readings = (run: 0 | 1) => shown(oldReadings.replace('B', 'BC'[run] as str
 const judged = (run: 0 | 1) => String(shown(oldReadings.replace('B', 'EF'[run] as string)));
 
 describe('the logs of the trial log', () => {
-  it.each([3, 20, 150])(
+  it.each(PASTED)(
     'take %i readings pasted over the example’s, once those that are left over are gone',
     async (count) => {
       const own = ownLog(count, 0.3);
       const last = first + OLD_LOG.length - 1;
-      await pasted(`B${first}`, own);
+      await on.paste(`B${first}`, own);
       if (count < OLD_LOG.length) {
         expect(judged(0)).toBe(
           `refused: B${last} and others, ${OLD_LOG.length - count} of ${OLD_LOG.length}, are still the example’s: two logs are mixed.`,
         );
         for (const answer of [powdersVerdict, bestFeedAnswer]) expect(shown(answer)).toBe(`see B${last}`);
-        await pasted(
+        await on.paste(
           `B${first + count}`,
           Array.from({ length: OLD_LOG.length - count }, () => ['', '', '']),
         );
@@ -88,22 +70,21 @@ describe('the logs of the trial log', () => {
 
   it('pass over blank rows, wherever they stand', async () => {
     const before = [riseShown(0), riseShown(1), shown(powdersVerdict)];
-    sheet().insertRowsBefore(first + 9, 2);
-    await settled();
+    await on.putIn(first + 10, 2);
     expect(judged(0)).toBe('sound');
     expect([riseShown(0), riseShown(1), shown(powdersVerdict)]).toEqual(before);
   });
 
   it('name a figure that no gauge shows', async () => {
-    await book.enter(`G${first + 4}`, -9);
+    await on.book.enter(`G${first + 4}`, -9);
     expect(judged(1)).toBe(`refused: G${first + 4} Pressure, new must be from -1 to 100 bar.`);
     expect(shown(powdersVerdict)).toBe(`see G${first + 4}`);
-    await book.enter(`G${first + 4}`, 9.5);
+    await on.book.enter(`G${first + 4}`, 9.5);
     expect(judged(1)).toBe(`unusual: G${first + 4} Pressure, new is usually from 0 to 8 bar.`);
   });
 
   it('name a reading whose figure is missing, and nothing is shown that rests on it', async () => {
-    await book.enter(`F${first + 4}`, '');
+    await on.book.enter(`F${first + 4}`, '');
     expect(shown(`A${first + 4}`)).toBe(
       `refused: F${first + 4} Volume, new is missing or no number: a row has all of its figures.`,
     );
@@ -111,15 +92,13 @@ describe('the logs of the trial log', () => {
   });
 
   it('read a row put in or taken out at any place, the first and the last among them', async () => {
-    const places = [0, 1, 17, OLD_LOG.length - 1];
-    for (const place of places) {
-      sheet().deleteRow(first - 1 + place);
-      await settled();
+    for (const place of placesOf(OLD_LOG.length)) {
+      await on.takeOut(first + place);
       const left = OLD_LOG.filter((_, row) => row !== place);
       expect(riseShown(0), `without ${place}`).toBeCloseTo(riseByHand(left), 6);
       expect(readings(0)).toBe(left.length);
-      sheet().insertRowsBefore(first - 1 + place, 1);
-      await pasted(`B${first + place}`, [[...(OLD_LOG[place] as number[]), ...(NEW_LOG[place] as number[])]]);
+      await on.putIn(first + place);
+      await on.paste(`B${first + place}`, [[...(OLD_LOG[place] as number[]), ...(NEW_LOG[place] as number[])]]);
       expect(riseShown(0), `with ${place} again`).toBeCloseTo(riseByHand(OLD_LOG), 6);
       expect(shown(powdersVerdict)).toMatch(/^New powder is lower by/);
     }
@@ -127,7 +106,7 @@ describe('the logs of the trial log', () => {
 
   it('are refused where hours go back, as where one log stands below another', async () => {
     const own = ownLog(40, 0.3);
-    await pasted(`B${first}`, [...own, ...own]);
+    await on.paste(`B${first}`, [...own, ...own]);
     expect(judged(0)).toBe(`refused: B${first + 40} goes back: another log begins here, or the rows are not in order.`);
     expect(shown(powdersVerdict)).toBe(`see B${first + 40}`);
   });
@@ -135,28 +114,28 @@ describe('the logs of the trial log', () => {
   it('are compared with the flow that is entered', async () => {
     const flow = `B${rowOf('Flow')}`;
     const verdict = () => String(shown(flow.replace('B', 'E')));
-    await pasted(`B${first}`, ownLog(60, 0.3, 450));
+    await on.paste(`B${first}`, ownLog(60, 0.3, 450));
     expect(verdict()).toBe(
       `refused: ${flow} Flow is not that of the log: its hours and volumes give 450 hL/h., example’s`,
     );
     expect(shown(powdersVerdict)).toBe(`see ${flow}`);
-    await book.enter(flow, 425);
+    await on.book.enter(flow, 425);
     expect(verdict()).toMatch(/^unusual: B\d+ Flow is not that of the log/);
-    await book.enter(flow, 450);
+    await on.book.enter(flow, 450);
     expect(verdict()).toBe('usual');
   });
 
   it('still are the example’s with one or two other figures tried in them', async () => {
-    await book.enter(`D${first + 5}`, 1.21);
+    await on.book.enter(`D${first + 5}`, 1.21);
     expect(judged(0)).toBe('sound');
     expect(shown(powdersVerdict)).toMatch(/^New powder is lower by/);
   });
 
   it('have room for two thousand readings, each of which counts', async () => {
-    book.dispose();
-    book = await calculateStarter({ ...trial, conditions: [] });
+    on.book.dispose();
+    on = await handled({ ...trial, conditions: [] });
     const own = ownLog(logList.room, 0.02);
-    await pasted(`B${first}`, own);
+    await on.paste(`B${first}`, own);
     expect(readings(0)).toBe(2000);
     expect(judged(0)).toBe('sound');
     expect(riseShown(0)).toBeCloseTo(riseByHand(own), 6);
@@ -169,30 +148,28 @@ describe('the lists of runs and feed trials', () => {
   it('take a run put in anywhere, and name one that cannot be compared', async () => {
     const count = `B${rowOf('Runs that are compared')}`;
     const before = shown(powdersVerdict);
-    sheet().insertRowsBefore(runs - 1, 1);
-    await settled();
+    await on.putIn(runs);
     const moved = (place: string) => place.replace(/\d+/, (row) => `${Number(row) + 1}`);
     expect(shown(powdersVerdict)).toBe(before);
-    await pasted(`B${runs}`, [['New powder', 0.95]]);
+    await on.paste(`B${runs}`, [['New powder', 0.95]]);
     expect(shown(moved(count))).toBe(9);
     expect(shown(powdersVerdict)).toMatch(/^Not told apart yet/);
-    await pasted(`B${runs}`, [['Gel 62', 0.35]]);
+    await on.paste(`B${runs}`, [['Gel 62', 0.35]]);
     expect(shown(powdersVerdict)).toBe(`see B${runs}`);
     expect(shown(moved(count))).toBe(8);
-    await pasted(`B${runs}`, [['New powder', '']]);
+    await on.paste(`B${runs}`, [['New powder', '']]);
     expect(shown(powdersVerdict)).toBe(`see C${runs}`);
-    sheet().deleteRow(runs - 1);
-    await settled();
+    await on.takeOut(runs);
     expect(shown(powdersVerdict)).toBe(before);
   });
 
   it('ask for the hours of a feed trial on a candle, and only there', async () => {
     const trials = starter.rows.findIndex(([cell], row) => row > runs && cell?.text === 'State') + 3;
-    await book.enter(`D${trials}`, '');
+    await on.book.enter(`D${trials}`, '');
     expect(shown(bestFeedAnswer)).toMatch(/g\/hL with the new powder/);
-    await book.enter(starter.names.trialRadius ?? '', 15);
+    await on.book.enter(starter.names.trialRadius ?? '', 15);
     expect(shown(bestFeedAnswer)).toBe(`see D${trials}`);
-    await book.enter(`D${trials}`, 8);
+    await on.book.enter(`D${trials}`, 8);
     expect(shown(bestFeedAnswer)).toMatch(/g\/hL with the new powder/);
   });
 });

@@ -93,6 +93,21 @@ describe.each(starterSheets)('the starter sheet $name', (starter) => {
     }
   });
 
+  it('shows each figure to fill in with all of its digits, and a part of a hL that a run takes', () => {
+    const cut = starter.rows.flatMap((row, r) =>
+      row.flatMap(({ style, number, format }, c) => {
+        if (style !== 'input' || number === undefined || format === undefined) return [];
+        const [, decimals = ''] = /\.([0#]+)/.exec(format) ?? [];
+        const shown = format.endsWith('%') ? 100 * number : number;
+        const off = Math.abs(Number(shown.toFixed(decimals.length)) - shown);
+        return off > 1e-9 * Math.abs(shown) ? [`${address(r, c)} ${number} as ${format}`] : [];
+      }),
+    );
+    expect(cut).toEqual([]);
+    const losses = starter.rows.filter(([cell]) => cell?.text === PLAN.runBeerLoss.label);
+    for (const row of losses) expect(['#,##0.0', '0.0%']).toContain(row[1]?.format);
+  });
+
   it('says that the case is invented, carries its cautions, and names no currency', () => {
     const texts = starter.rows.flat().flatMap(({ text, formula }) => [text ?? formula ?? '']);
     expect(texts.some((text) => /invented/.test(text) && /four starter sheets/.test(text))).toBe(true);

@@ -3,60 +3,11 @@ import { starterSheets } from '../../src/sheets/index.js';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
 import { address } from '../../taskpane/workbook/grid/place.js';
 import { type Calculated, calculateStarter } from '../workbook/headless.js';
-import { isRoom, shortened } from './shortened.js';
 import { answersOf } from './shown.js';
+import { type Content, type Figure, figuresOf, spoilings, toSpoil } from './spoilings.js';
 
 let book: Calculated;
 afterEach(() => book?.dispose());
-
-type Content = string | number;
-
-/** A figure of the example that someone may spoil. */
-interface Figure {
-  readonly at: string;
-  readonly number: number;
-  readonly limit: readonly [number, number];
-  /** Blank it is not missing: the row counts without it. */
-  readonly optional: boolean;
-  /** The whole row, where it is one of a list. */
-  readonly row: readonly { readonly at: string; readonly content: Content }[] | undefined;
-}
-
-/** A feed trial whose outlet haze nobody read: only the fit of the hazes does without it. */
-const OPTIONAL = /^Outlet hazes must/;
-
-function figuresOf({ rows }: StarterSheet): readonly Figure[] {
-  // A list is the rows of inputs right above its room.
-  const inputsOf = (r: number) => rows[r]?.filter(({ style }) => style === 'input').length;
-  const listed = new Map<number, boolean>();
-  for (let r = rows.length - 1; r >= 0; r--)
-    listed.set(
-      r,
-      (isRoom(rows[r + 1]) || listed.get(r + 1) === true) && inputsOf(r) === inputsOf(r + 1) && !isRoom(rows[r]),
-    );
-  const ends = new Set([...listed].flatMap(([r, is]) => (is && !(listed.get(r - 1) && listed.get(r + 1)) ? [r] : [])));
-  return rows.flatMap((row, r) => {
-    if (listed.get(r) && !ends.has(r)) return [];
-    const whole = listed.get(r)
-      ? row.flatMap(({ style, text, number }, c) =>
-          style === 'input' ? [{ at: address(r, c), content: number ?? text ?? '' }] : [],
-        )
-      : undefined;
-    return row.flatMap(({ style, number, validation }, c) =>
-      style === 'input' && number !== undefined && validation?.limit
-        ? [
-            {
-              at: address(r, c),
-              number,
-              limit: validation.limit,
-              optional: OPTIONAL.test(validation.message),
-              row: whole,
-            },
-          ]
-        : [],
-    );
-  });
-}
 
 /** All figures of all sheets take minutes: `npm run spoil` spoils them all, and each test run all of one and some of the others. */
 const STEP = process.env.POWDERBOOK_SPOIL ? 1 : 5;
@@ -68,16 +19,10 @@ const another = ({ number, limit: [least, most] }: Figure): number =>
   [number * 1.01, number * 0.99, (least + most) / 2].find((one) => one !== number && one >= least && one <= most) ??
   number;
 
-/** What people leave in a cell by mistake; figures only where its limits refuse them. */
-function spoilings({ number, limit: [least, most], optional }: Figure): readonly Content[] {
-  const figures = [-Math.abs(number || 1), number * 100].filter((one) => one < least || one > most);
-  return [...(optional ? [] : ['']), '2.9 mPas', ...figures];
-}
-
 describe.each(starterSheets)('the starter sheet $name, each of its figures spoiled in turn,', (starter) => {
   it('names the cell in every answer that rests on it, and leaves all others as they are', async () => {
     // Marks by colour change no answer, and take the longest.
-    const sheet = { ...shortened(starter, 4), conditions: [] };
+    const sheet = { ...toSpoil(starter), conditions: [] };
     book = await calculateStarter(sheet);
     const answers = answersOf(sheet);
     const shown = () => answers.map((one) => book.at(one).value);

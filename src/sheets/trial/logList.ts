@@ -76,12 +76,9 @@ export const logList: Block = {
 /** Rows among which readings of the example are looked for: more than it has, and few enough to be quick. */
 const UPPER_ROWS = 200;
 
-/** The places by which the readings are found. */
-export const readingPlaces = {
-  'log.first': { column: 1 },
-  ...rowsOf(logList),
-  ...upperRowsOf(logList, UPPER_ROWS),
-};
+/** The places by which the readings are found: from the first of them on, and from their units on. */
+export const readingPlaces = { 'log.first': { column: 1 }, ...rowsOf(logList) };
+export const upperPlaces = upperRowsOf(logList, UPPER_ROWS);
 
 /** How many figures of a run are the example’s; those with a source are somebody’s own. */
 export function examplesOf(at: At, run: Run): string {
