@@ -1,5 +1,6 @@
 import { LifecycleService, LifecycleStages } from '../../taskpane/workbook/engine/core.js';
 import { servicesOf } from '../../taskpane/workbook/engine/services.js';
+import { IEditorBridgeService } from '../../taskpane/workbook/engine/sheetsUi.js';
 import { loadLocale } from '../../taskpane/workbook/engine/words/locale.js';
 import { bootGrid } from '../../taskpane/workbook/grid/boot.js';
 import { blankSheet, workbookData } from '../../taskpane/workbook/grid/workbookData.js';
@@ -14,5 +15,8 @@ if (container) {
   const data = workbookData(blankSheet('first', 'Sheet'));
   const grid = bootGrid({ container, data, functions, locale, darkMode: false, calculates: true, left() {} });
   await servicesOf(grid.univer).get(LifecycleService).onStage(LifecycleStages.Rendered);
+  // What tests of the engine's own faults look at.
+  const editState = () => servicesOf(grid.univer).get(IEditorBridgeService).getLatestEditCellState();
+  Object.assign(globalThis, { grid, editState });
   document.documentElement.dataset.grid = 'ready';
 }

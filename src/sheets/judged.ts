@@ -50,18 +50,56 @@ function joined(blocks: readonly Block[]): readonly Block[] {
   return done;
 }
 
+const cellsOf = ({ rows, columns }: Pick<Block, 'rows' | 'columns'>): number => rows * columns;
+
+/** Cells between judged ones that a condition may cover besides: nothing is said of them, so they are never coloured. */
+const MORE = 1.4;
+
+/** The rectangle around both, where their judgements stand as far away and few other cells lie between. */
+function around(one: Block, other: Block): Block | undefined {
+  if (one.by.row - one.top !== other.by.row - other.top) return undefined;
+  if (one.by.column - one.column !== other.by.column - other.column) return undefined;
+  const [top, column] = [Math.min(one.top, other.top), Math.min(one.column, other.column)];
+  const rows = Math.max(one.top + one.rows, other.top + other.rows) - top;
+  const columns = Math.max(one.column + one.columns, other.column + other.columns) - column;
+  if (cellsOf({ rows, columns }) > MORE * (cellsOf(one) + cellsOf(other))) return undefined;
+  const by = { row: one.by.row - one.top + top, column: one.by.column - one.column + column };
+  return { top, rows, column, columns, by };
+}
+
+/** As few blocks as do, each with few cells of which nothing is said. */
+function gathered(blocks: readonly Block[]): readonly Block[] {
+  for (const [index, one] of blocks.entries())
+    for (const other of blocks.slice(index + 1)) {
+      const both = around(one, other);
+      if (both) return gathered([...blocks.filter((block) => block !== one && block !== other), both]);
+    }
+  return blocks;
+}
+
 const LOOKS = ['refused', 'unusual'] as const;
 
 const begins = (place: string, look: string) => `=LEFT(${place},${look.length})="${look}"`;
 
-/** A judgement begins with one of the words; spreadsheet programs read it like any other cell. */
-export const conditionsOf = (judged: readonly (readonly [row: number, judged: Judged])[]): readonly SheetCondition[] =>
-  joined(judged.map(([row, one]) => blockOf(row, one))).flatMap((block) => {
+/**
+ * A judgement begins with one of the words; spreadsheet programs read it like any other cell. That of an answer never
+ * says that it is the example’s.
+ */
+export const conditionsOf = (
+  judged: readonly (readonly [row: number, judged: Judged])[],
+  of: 'inputs' | 'answers' = 'inputs',
+): readonly SheetCondition[] =>
+  gathered(joined(judged.map(([row, one]) => blockOf(row, one)))).flatMap((block) => {
     const by = placeOf(block.by.row, { column: block.by.column });
     const range = placeOf(block.top, block);
+    const example = {
+      range,
+      formula: `=RIGHT(${by},${EXAMPLES.length})="${EXAMPLES}"`,
+      look: 'example' as const,
+    };
     return [
       ...LOOKS.map((look) => ({ range, formula: begins(by, look), look })),
-      { range, formula: `=RIGHT(${by},${EXAMPLES.length})="${EXAMPLES}"`, look: 'example' as const },
+      ...(of === 'inputs' ? [example] : []),
     ];
   });
 

@@ -113,6 +113,7 @@ export function layOut({ charts, ...sheet }: Plain, lines: readonly Line[]): Sta
       ...conditionsOf(judged),
       ...conditionsOf(
         answers.map(([row, { column, by, down = 0 }]) => [row, { cells: { column }, by: { column: by, down } }]),
+        'answers',
       ),
       ...lines.flatMap(({ named }, row) => (named ? conditionsOfList(row, named) : [])),
     ],

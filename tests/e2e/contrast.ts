@@ -31,3 +31,12 @@ export async function contrasts(page: Page, clip: Clip): Promise<readonly number
     });
   }, shot);
 }
+
+/** How a colour such as `#4e5565` stands out from white: WCAG 2.2, contrast ratio. */
+export function contrastOnWhite(colour: string): number {
+  const [red = 0, green = 0, blue = 0] = (colour.match(/[0-9a-f]{2}/gi) ?? []).map((two) => {
+    const share = Number.parseInt(two, 16) / 255;
+    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+  });
+  return 1.05 / (0.2126 * red + 0.7152 * green + 0.0722 * blue + 0.05);
+}

@@ -65,6 +65,7 @@ describe('a formula that is typed', () => {
 
   it('shows a day as one where a formula of a file stood that has no format', async () => {
     await openFile(workbook.page, 'a.xlsx', zipped(partsOf({ sheets: [rows('<c r="A1"><f>1+1</f><v>2</v></c>')] })));
+    await workbook.saved();
     await workbook.enter('A1', '=TODAY()');
     await shows('=TODAY()');
     const formats = async () => {

@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
 import {
   CellValueType,
@@ -7,11 +8,17 @@ import {
   requestImmediateMacroTask,
   UndoCommand,
 } from '../../taskpane/workbook/engine/core.js';
-import { BaseReferenceObject } from '../../taskpane/workbook/engine/formula.js';
+import { UniverSheetsFilterPlugin } from '../../taskpane/workbook/engine/filter.js';
+import {
+  BaseReferenceObject,
+  FormulaDataModel,
+  ICalculateFormulaService,
+} from '../../taskpane/workbook/engine/formula.js';
 import { bareCellValue } from '../../taskpane/workbook/engine/mends/cellValues.js';
 import { leaveEntriesAlone } from '../../taskpane/workbook/engine/mends/leaveEntriesAlone.js';
 import { bare } from '../../taskpane/workbook/engine/mends/manyFrames.js';
 import { nextTask } from '../../taskpane/workbook/engine/mends/nextTask.js';
+import { DataSyncPrimaryController } from '../../taskpane/workbook/engine/rpc.js';
 import { servicesOf } from '../../taskpane/workbook/engine/services.js';
 import { ClearSelectionContentCommand, SetRangeValuesMutation } from '../../taskpane/workbook/engine/sheets.js';
 import { bareEngine } from './bareEngine.js';
@@ -142,5 +149,47 @@ describe('the engine without our mends', () => {
     engine.sheet.getRange('A1').setValue(2);
     lateAnswer();
     expect(engine.at('A1')).toBe(2);
+  });
+
+  it('still loses answers where two calculations are asked for within a moment: oneAtATime.ts', async () => {
+    engine = await bareEngine([
+      [1, '=A1*2'],
+      [1, '=A2*2'],
+    ]);
+    const injector = servicesOf(engine.univer);
+    const [calculation, model] = [injector.get(ICalculateFormulaService), injector.get(FormulaDataModel)];
+    const answered: (string | undefined)[][] = [];
+    calculation.executionCompleteListener$.subscribe(({ unitData }) => {
+      const rows = unitData[engine.workbook.getId()]?.[engine.sheet.getSheetId()];
+      answered.push(Object.keys(rows?.getMatrix() ?? {}));
+    });
+    const range = (row: number) => ({ startRow: row, endRow: row, startColumn: 0, endColumn: 0 });
+    const ask = (row: number) =>
+      calculation.execute({
+        formulaData: model.getFormulaData(),
+        arrayFormulaCellData: model.getArrayFormulaCellData(),
+        arrayFormulaRange: model.getArrayFormulaRange(),
+        forceCalculate: false,
+        dirtyRanges: [{ unitId: engine.workbook.getId(), sheetId: engine.sheet.getSheetId(), range: range(row) }],
+        ...{ dirtyNameMap: {}, dirtyDefinedNameMap: {}, dirtyUnitFeatureMap: {}, dirtyUnitOtherFormulaMap: {} },
+      });
+    await Promise.all([ask(0), ask(1)]);
+    await expect.poll(() => answered.length).toBe(2);
+    expect(answered.flat()).toContain('1');
+    expect(answered.flat()).not.toContain('0');
+  });
+
+  it('still sends what is done to filters to the thread that calculates: filtersStayHere.ts', async () => {
+    engine = await bareEngine([[1]]);
+    const sent: string[] = [];
+    const registerSyncingMutations = ({ id }: { readonly id: string }) => void sent.push(id);
+    servicesOf(engine.univer).add([DataSyncPrimaryController, { useValue: { registerSyncingMutations } as never }]);
+    engine.univer.registerPlugin(UniverSheetsFilterPlugin);
+    await expect.poll(() => sent.filter((id) => /^sheet\.mutation\..*filter/.test(id)).length).toBeGreaterThan(2);
+  });
+
+  it('still brings hyphenation patterns of some eighty languages: noHyphenation.ts', () => {
+    const folder = new URL('../../node_modules/@univerjs/engine-render/lib/es/', import.meta.url);
+    expect(readdirSync(folder).filter((name) => /^[a-z0-9-]+-[\w-]{8}\.js$/.test(name)).length).toBeGreaterThan(50);
   });
 });

@@ -8,8 +8,8 @@ export function setConditions(sheet: Excel.Worksheet, conditions: readonly Sheet
     const { color, fill, bold, italic } = JUDGED_LOOKS[look];
     custom.rule.formula = formula;
     custom.format.font.color = color;
-    custom.format.font.bold = bold;
-    custom.format.font.italic = italic;
+    if (bold) custom.format.font.bold = true;
+    if (italic) custom.format.font.italic = true;
     custom.format.fill.color = fill;
   }
 }

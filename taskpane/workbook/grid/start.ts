@@ -6,6 +6,7 @@ import type { Left } from '../calculation/elsewhere.js';
 import { type IWorkbookData, LifecycleService, LifecycleStages } from '../engine/core.js';
 import { keepRulesOfEmptiedCells } from '../engine/mends/clearing.js';
 import { takeCompletionsOnPurpose } from '../engine/mends/completion.js';
+import { leaveGoingSheet } from '../engine/mends/goingSheet.js';
 import { mendMarkup } from '../engine/mends/markup.js';
 import { closeNameListOnChoice } from '../engine/mends/nameList.js';
 import { mendSpilledFormula } from '../engine/mends/spilledFormula.js';
@@ -16,7 +17,7 @@ import { answers } from '../formula/cellError.js';
 import { growToTypedAddress } from './addressBox.js';
 import { bootGrid } from './boot.js';
 import { copyNotes } from './copiedNotes.js';
-import { leaveGoingSheet } from './goingSheet.js';
+
 import { markMoves } from './kept.js';
 import { addKeys } from './keys.js';
 import { renewMessagesAfterMoves } from './moves.js';
@@ -116,7 +117,7 @@ export async function startGrid({
   renewMessagesAfterMoves(grid);
   markMoves(grid);
   keepRulesOfEmptiedCells(grid.univer);
-  leaveGoingSheet(grid);
+  leaveGoingSheet(grid.univer);
   takeCompletionsOnPurpose(grid.univer);
   mendSpilledFormula(grid.univer);
   mendMarkup(container, words);
