@@ -13,7 +13,7 @@ import {
   withDecimals,
   withThousands,
 } from '../../taskpane/workbook/grid/numberPattern.js';
-import { hasTitles } from '../../taskpane/workbook/grid/region.js';
+import { filledInList, hasTitles } from '../../taskpane/workbook/grid/region.js';
 import { firstShown } from '../../taskpane/workbook/grid/reveal.js';
 import { meantChoice } from '../../taskpane/workbook/grid/validation.js';
 import { pixelsOf, zoomFor } from '../../taskpane/workbook/grid/workbookData.js';
@@ -145,6 +145,19 @@ describe('the table around a cell', () => {
     expect(region).toEqual({ top: 0, left: 0, bottom: 2, right: 1 });
     expect(hasTitles(region, at)).toBe(true);
     expect(hasTitles({ ...region, top: 1 }, at)).toBe(false);
+  });
+
+  it('is what is filled in, where it is a list that formulas fill besides', () => {
+    // Titles, a row of formulas, three rows, room, and the end of the list; states in A, costs in D.
+    const filled = (startColumn: number) => ({ startRow: 1, endRow: 6, startColumn, endColumn: startColumn });
+    const spilled = [filled(0), filled(3)];
+    const region = { top: 0, left: 0, bottom: 6, right: 3 };
+    const isEmpty = (row: number, column: number) => row > 4 || (column !== 1 && column !== 2);
+    const of = (row: number, column: number) => filledInList({ row, column }, region, spilled, isEmpty);
+    expect(of(3, 2)).toEqual({ top: 2, left: 1, right: 2, bottom: 4 });
+    expect(of(2, 1)).toEqual({ top: 2, left: 1, right: 2, bottom: 4 });
+    expect(of(3, 3)).toBeUndefined();
+    expect(filledInList({ row: 3, column: 2 }, region, [], isEmpty)).toBeUndefined();
   });
 });
 

@@ -64,6 +64,13 @@ export function shownAt(grid: Grid, sheet: FWorksheet, row: number, column: numb
   return { cell: spilled };
 }
 
+/** The ranges that answers of several cells fill. */
+export function spilledRanges(grid: Grid, sheet: FWorksheet): readonly IRange[] {
+  const model = servicesOf(grid.univer).get(FormulaDataModel);
+  const rows = model.getArrayFormulaRange()[workbookOf(grid).getId()]?.[sheet.getSheetId()] ?? {};
+  return Object.values(rows).flatMap((columns) => Object.values((columns ?? {}) as Record<string, IRange>));
+}
+
 /** Every cell that an answer of several cells fills, with the part of the answer in it. */
 export function spilledCells(grid: Grid, sheet: FWorksheet): [row: number, column: number, cell: ICellData][] {
   const model = servicesOf(grid.univer).get(FormulaDataModel);

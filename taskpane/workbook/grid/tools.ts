@@ -66,8 +66,10 @@ async function started({ univer }: Grid, engine: Engine) {
 }
 
 function sortTable(grid: Grid, ascending: boolean): boolean {
-  const { top, left, bottom, right, titles, column } = meantRegion(grid);
-  const first = titles ? top + 1 : top;
+  const meant = meantRegion(grid);
+  const { column, titles } = meant;
+  const { top, left, bottom, right } = meant.list ?? meant;
+  const first = titles && !meant.list ? top + 1 : top;
   if (bottom <= first) return true;
   const sheet = workbookOf(grid).getActiveSheet();
   const within = ([row, at]: readonly [number, number, unknown]) =>
@@ -81,7 +83,9 @@ function sortTable(grid: Grid, ascending: boolean): boolean {
 function toggleFilter(grid: Grid, { SmartToggleSheetsFilterCommand }: Engine) {
   const sheet = workbookOf(grid).getActiveSheet();
   if (sheet.getFilter()) return void grid.api.executeCommand(SmartToggleSheetsFilterCommand.id);
-  const { top, left, bottom, right } = meantRegion(grid);
+  const { list, ...table } = meantRegion(grid);
+  // The row of formulas above a list is the head of its filter: it is never hidden.
+  const { top, left, bottom, right } = list ? { ...table, top: list.top - 1, bottom: list.bottom } : table;
   sheet.getRange(top, left, bottom - top + 1, right - left + 1).createFilter();
 }
 
