@@ -3,9 +3,12 @@ import { dosing } from '../../src/sheets/dosing.js';
 import { starterSheets } from '../../src/sheets/index.js';
 import { quotes } from '../../src/sheets/quotes.js';
 import type { StarterSheet } from '../../src/sheets/sheet.js';
+import { OLD_LOG } from '../../src/sheets/trial/logs.js';
+import { trial } from '../../src/sheets/trial.js';
 import { year } from '../../src/sheets/year.js';
 import { checkWorkbook } from '../../taskpane/pane/check/checkWorkbook.js';
 import { readAll } from '../../taskpane/workbook/grid/readAll.js';
+import { handled } from '../sheets/handled.js';
 import { type Calculated, calculateStarter } from '../workbook/headless.js';
 
 let book: Calculated;
@@ -52,5 +55,25 @@ describe('the check of the starter sheets', () => {
     book = await calculateStarter(dosing);
     await book.enter(dosing.names.newKind ?? '', 'hydrogel');
     expect(await found()).toContainEqual(expect.stringMatching(/^refused \d+,3 Moisture is far from that of the kind/));
+  }, 60_000);
+
+  it('finds a log that is mixed with the example’s, a gap in a reading, and a flow that is not the log’s', async () => {
+    const on = await handled(trial);
+    book = on.book;
+    const first = Number(/\d+/.exec(trial.names.oldHours ?? '')?.[0]);
+    const last = first + OLD_LOG.length - 1;
+    const own = Array.from({ length: 25 }, (_, reading) => [reading / 5, 90 * reading, 0.7 + 0.05 * reading]);
+    await on.paste(`B${first}`, own);
+    await on.book.enter(`F${first + 3}`, '');
+    const said = await found();
+    expect(said).toContain(`refused ${first + 3},6 Volume, new is missing or no number: a row has all of its figures.`);
+    await on.book.enter(`F${first + 3}`, 180);
+    const flow = rowOf(trial, 'Flow');
+    expect(await found()).toEqual(
+      expect.arrayContaining([
+        `refused ${last},2 and others, 9 of 34, are still the example’s: two logs are mixed.`,
+        `unusual ${flow},2 Flow is not that of the log: its hours and volumes give 262 hL/h.`,
+      ]),
+    );
   }, 60_000);
 });
