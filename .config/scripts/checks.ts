@@ -111,7 +111,7 @@ ${table(['functions', 'why there is none', 'what stands in', 'where'], without)}
 ## Starter sheets, changed
 
 After each of these changes every answer of the sheet is what a calculation apart from it gives, or names the cell that is
-not sound (\`tests/sheets/spoiled.test.ts\`, \`rows.test.ts\`, \`logs.test.ts\`). \`npm run spoil\` makes them all, \`npm test\` a part;
+not sound (\`tests/sheets/spoiled.test.ts\`, \`rows.test.ts\`, \`logs.test.ts\`, \`trialLists.test.ts\`). \`npm run spoil\` makes them all, \`npm test\` a part;
 of a list the first and the last row of its example are spoiled. Left out are a blank that stands for 0 by its declaration
 and a hundredfold that is within the limits.
 
