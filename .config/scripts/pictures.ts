@@ -1,5 +1,6 @@
 import { mkdirSync } from 'node:fs';
 import { chromium, type Page } from 'playwright-core';
+import { dosing } from '../../src/sheets/dosing.js';
 import { path } from '../paths.js';
 import { openSite } from '../site.js';
 
@@ -24,7 +25,7 @@ mkdirSync(FOLDER, { recursive: true });
 await page.goto(`${site.address}/workbook.html`);
 await page.locator('html[data-grid="ready"]').waitFor({ state: 'attached' });
 
-await selectCell(page, 'C25');
+await selectCell(page, dosing.names.newFeedRate ?? '');
 await page.getByText('Explain POWDER.').first().waitFor();
 // The picture is taken of the finished page, with nothing still moving.
 await page.waitForTimeout(1000);
